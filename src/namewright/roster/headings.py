@@ -459,11 +459,12 @@ def is_placed(text: str) -> bool:
 def _tells_of_a_child(text: str) -> bool:
     """Say whether a line opens with a given name and goes on small: ``Ava starts Monday in the afternoon group``.
 
-    What a name with an initial is said to be is no class, either: ``Mira V. = fish, costume from school``.
+    What a whole name is said to be is no class, either: ``Mira V. = fish, costume from school``.
     """
     bare = strip_numbering(text)
     said = _SAID.match(bare)
-    if said and begins_small(bare[said.end() :]) and INITIALLED.fullmatch(said[1]):
+    if said and begins_small(bare[said.end() :]) and (
+            INITIALLED.fullmatch(said[1]) or (is_given(said[1].split()[0]) and len(said[1].split()) == _FEW)):
         return True
     words = bare.split()
     return len(words) > _LONGEST_CLASS and lean(words[0]) > 0 and begins_small(words[1]) and (
