@@ -47,8 +47,8 @@ def test_reasons_on_spanish_screens_are_spanish(spanish: Visitor) -> None:
 def test_notes_about_lines_are_spanish(spanish: Visitor) -> None:
     """How each line of a messy list was read is told in Spanish."""
     page = spanish.post("/class/list/read?part=lines", {"text": MESSY, "based": "0", "practise": "given"}).text
-    for words in ("así que se leyó como título.", "Si es un niño, escríbalo", "todo con el mismo tipo de letra",
-                  "Hay 2 nombres en esta línea. ¿Son niños?", "Separar en 2",
+    for words in ("así que se leyó como título.", "Si es un niño o una niña, escriba",
+                  "todo con el mismo tipo de letra", "Hay 2 nombres en esta línea. ¿Son niños?", "Separar en 2",
                   "El mismo nombre está en la línea 4", "un número de teléfono", "Solo tiene números",
                   "«Íñigo» como nombre y «Ondway Marsh» como apellido"):
         assert words in page

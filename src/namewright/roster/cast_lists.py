@@ -22,7 +22,7 @@ from namewright.store import keeps_names
 _SIGN = pattern(r"\s*(.{1,60}?)(?:\s?:\s+|\s+[-–—=]\s+|\s*(?:→|->|=>)\s*|\t)(\S.*)")
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _NUMBER = pattern(r"\s+(?:\d{1,2}|I{1,3})$")
-_TIME = pattern(r"\d{1,2}\s?(?:[:.h]\s?\d\d|h\b|uhr\b|[ap]m\b)|\bore\s\d", needs="0123456789")
+_TIME = pattern(r"[0-9]{1,2}\s?(?:[:.h]\s?[0-9][0-9]|h\b|uhr\b|[ap]m\b)|\bore\s[0-9]", needs="0123456789")
 _PARTED = pattern(rf"\s*[,;&+/]\s*(?:(?:{AND})\s+)?|\s+(?:{AND})\s+")
 _TITLES = word_set("""
     role, roles, part, parts, character, rolle, rollen, ruolo, ruoli, papel, papeis, papeles, personaje, personagem,
