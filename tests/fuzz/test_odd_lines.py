@@ -43,6 +43,9 @@ def _piece(rng: random.Random, piece: str) -> str:
     '"“Total\t\n"“\n"“Room 4\t',  # a table's corner in rows that a quotation mark swallowed
     "né: né~newnew\nMia: ~LastName\nTarn, Leo: Group~vegetarisch>\n(Bo): 李~ + y",  # a label that is a bracket
     "Mrs. Vost & \n & \n - ...: - Totalleft-handed\n#D'Ora李\nTotal & ",  # a label of dots
+    "|goes by_ –  + #'\n & \n1st\n\n – \nLast\nabsent",  # titles of cells with nothing below them
+    "né le – , twin)left-handed\nleft-handed555 0101 – , Redsa@b.org\nAna-Luné, and)x\n"
+    "Vank Zuthey – , apples)Table 1\nNguyễn Thị Mai555 0101 – , x)Group",  # nothing before a comma behind a dash
     "Mira  4  \t  D\nLeo  5  \t  G\nAva  5  x  D\nBo Elm  4    G",  # a tab alone between the spaces of a table
 ])
 def test_what_once_ended_in_an_error_is_read(text: str) -> None:

@@ -103,7 +103,7 @@ def _by_size(filled: Sequence[Line], start: int) -> Iterator[_Cells]:
         end -= 1
     for size in range(2, _MOST_COLUMNS + 1):
         for last in dict.fromkeys((len(filled), end)):
-            if (last - start) % size == 0:
+            if last > start and (last - start) % size == 0:
                 rows = [filled[at:at + size] for at in range(start, last, size)]
                 yield _Cells(filled[:start], rows[0], rows[1:], filled[last:], apart=False)
 

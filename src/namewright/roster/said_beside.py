@@ -81,7 +81,7 @@ def _is_kin(said: str) -> bool:
 
 def _of_what_they_like(filled: dict[int, str]) -> dict[int, str]:
     """Return the names before as many words on each line, which are small or come again from line to line."""
-    found = {at: (name, _SAID.split(said)) for at, (name, said) in _matches(filled).items()}
+    found = {at: (name, parts) for at, (name, said) in _matches(filled).items() if all(parts := _SAID.split(said))}
     sizes = Counter(len(parts) for _, parts in found.values())
     size, count = sizes.most_common(1)[0] if sizes else (0, 0)
     if size < 2 or count < max(_FEWEST + 1, _NEARLY_ALL * len(filled) - 1):
@@ -107,4 +107,4 @@ def _is_a_label(text: str) -> bool:
 def _matches(filled: dict[int, str]) -> dict[int, tuple[str, str]]:
     """Return what stands before and behind the first colon or dash of each line that has one."""
     return {at: (match[1].strip(), match[2].strip()) for at, text in filled.items()
-            if (match := _BESIDE.fullmatch(text)) and match[2].strip()}
+            if (match := _BESIDE.fullmatch(text)) and match[1].strip() and match[2].strip()}
