@@ -7,7 +7,7 @@ holds no given names; where a list could be one, it is left to the question that
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import chain, zip_longest
+from itertools import chain
 from statistics import mean
 
 from namewright.names.clusters import is_letter
@@ -82,10 +82,9 @@ def _are_sure(rows: Sequence[Sequence[str]], *, bullets: bool) -> bool:
     size, even = mean(map(len, rows)), len(set(map(len, rows))) == 1
     whole = share(" " in name for name in names)
     if whole <= _HARDLY:
-        columns = [[cell for cell in column if cell] for column in zip_longest(*rows, fillvalue="")]
-        first, others = given_share(columns[0]), given_share(behind)
         if even and not bullets:
-            return size >= _MANY and all(given_share(column) >= _MOSTLY for column in columns)
+            return size >= _MANY and all(given_share(column) >= _MOSTLY for column in zip(*rows, strict=True))
+        first, others = given_share([row[0] for row in rows]), given_share(behind)
         return size >= (_SEVERAL if bullets or others >= _MOSTLY else _MANY) and others >= first / 2
     families = mean(len({fold(name.split()[-1]) for name in row}) / len(row) for row in rows)  # parents share them
     return min(whole, families) >= _MOST and (bullets or not even) and size >= _SEVERAL
