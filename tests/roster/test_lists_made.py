@@ -12,7 +12,9 @@ import pytest
 
 from made_lists import (
     shapes_apart,
+    shapes_attic,
     shapes_back,
+    shapes_cellar,
     shapes_held,
     shapes_kept,
     shapes_open,
@@ -92,6 +94,11 @@ def test_a_list_of_a_spring_keeps_what_holds_for_every_list(name: str) -> None:
 @pytest.mark.parametrize("name", sorted({**shapes_porch.SHAPES, **shapes_pocket.SHAPES}))
 def test_a_list_from_home_and_hall_keeps_what_holds_for_every_list(name: str) -> None:
     _keeps_what_holds(shapes_porch.SHAPES.get(name) or shapes_pocket.SHAPES[name], f"home {name}")
+
+
+@pytest.mark.parametrize("name", sorted({**shapes_cellar.SHAPES, **shapes_attic.SHAPES}))
+def test_a_list_of_drawers_and_inboxes_keeps_what_holds_for_every_list(name: str) -> None:
+    _keeps_what_holds(shapes_cellar.SHAPES.get(name) or shapes_attic.SHAPES[name], f"drawer {name}")
 
 
 def _keeps_what_holds(shape: Shape, seed: str) -> None:
