@@ -4,18 +4,14 @@ from __future__ import annotations
 
 import base64
 import re
-import socket
 import sqlite3
-import subprocess
-import sys
-import time
-from contextlib import suppress
+import threading
+from functools import partial
+from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from typing import Any
 
 from playwright.sync_api import BrowserContext
-
-from namewright.web.serve import free_port
 
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"]
 IMAGE = """async () => {
@@ -41,30 +37,29 @@ SAVE = """async (height) => {
 }"""
 
 
+class _Files(SimpleHTTPRequestHandler):
+    """Hands out files and says nothing of it."""
+
+    def log_message(self, format: str, *args: object) -> None:
+        """Keep the terminal clean."""
+
+
 class Host:
-    """Python's file server on loopback: nothing but files. It can be stopped and started on the same address."""
+    """Python's file server on loopback: nothing but files.
+
+    It takes its port itself: one that is only looked for, then named to a server, may meanwhile be another test's.
+    """
 
     def __init__(self, folder: Path) -> None:
-        self.port, self._folder = free_port("127.0.0.1", None), folder
         self.name = folder.name
-        self.address = f"http://localhost:{self.port}/{folder.name}/"
-        self.start()
-
-    def start(self) -> None:
-        """Hand out the files."""
-        self._process = subprocess.Popen(
-            [sys.executable, "-m", "http.server", str(self.port), "--bind", "127.0.0.1",
-             "-d", str(self._folder.parent)], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
-        for _ in range(200):
-            with suppress(OSError), socket.create_connection(("127.0.0.1", self.port), 1):
-                return
-            time.sleep(0.05)
-        raise AssertionError("the server of the files does not answer")
+        self._server = ThreadingHTTPServer(("127.0.0.1", 0), partial(_Files, directory=str(folder.parent)))
+        self.address = f"http://localhost:{self._server.server_port}/{folder.name}/"
+        threading.Thread(target=self._server.serve_forever, daemon=True).start()
 
     def stop(self) -> None:
         """Answer nothing any more."""
-        self._process.kill()
-        self._process.wait()
+        self._server.shutdown()
+        self._server.server_close()
 
 
 def opened(device: BrowserContext, host: Host) -> Any:

@@ -22,7 +22,7 @@ from typing import Any
 import pytest
 from flask.sansio.app import App
 from waitress import wasyncore
-from webhelp import HOST, MESSY, Program, Visitor, own_folder, token_in
+from webhelp import HOST, MESSY, Program, Visitor, own_folder, port_of_its_own, token_in
 
 from namewright.classbook import Classbook
 from namewright.commands.open import MIN_GUESSES, MIN_PASSPHRASE, _guesses, _passphrase
@@ -327,7 +327,7 @@ def listening(class_file: Path) -> Iterator[int]:
     """Serve a class from this process; yield the port."""
     from namewright.web import serve
 
-    port = serve.free_port("127.0.0.1", None)
+    port = port_of_its_own()
     app = create_app({"CLASS": str(class_file), "HOSTS": [f"127.0.0.1:{port}"]})
     server = serve._listening(app, [f"127.0.0.1:{port}"])
     loop = Thread(target=server.run, daemon=True)
