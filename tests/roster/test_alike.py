@@ -125,6 +125,16 @@ def test_days_behind_names_are_no_names_behind_labels() -> None:
     assert [child.practice for child in roster.children] == list(names)
 
 
+@pytest.mark.parametrize("days", [
+    ("M-F", "MWF", "Tu W Th", "M-F", "T/Th"), ("Mo-Fr", "Mo Mi Fr", "Di Do", "Mo-Fr", "Di Do"),
+    ("Tu W Th starts Nov 3", "M-F", "M-F", "Tu Th", "M-F"), ("Lun-Ven", "Lun-Ven", "Mar Mer", "Lun-Ven", "Gio Ven")])
+def test_the_days_that_children_come_on_are_no_names(days: tuple[str, ...]) -> None:
+    """Tu, Mi and Do are names, too."""
+    names = ("Xobrel Tarn", "Vemka Quill", "Tulmo Dravis", "Ansel Morrow", "Niftam Vost")
+    roster = read_roster("AM (8:15)\n" + "\n".join(f"{name} - {day}" for name, day in zip(names, days, strict=True)))
+    assert [f"{child.given} {child.family}" for child in roster.children] == list(names)
+
+
 @pytest.mark.parametrize("form", ["{at} {name}", "{at}. {name}", "{at} {name} |"])
 def test_numbers_that_a_photo_read_as_letters(form: str) -> None:
     """With a sign behind them or none; the tenth is read right as well."""

@@ -30,6 +30,18 @@ def test_a_title_that_stands_apart_is_no_child() -> None:
     assert [child.practice for child in roster.children] == ["Xamim", "Berolt", "Thou", "Qu"]
 
 
+@pytest.mark.parametrize("names", [
+    ("Mia V.", "Leo Z.", "Ava Q.", "Tom"), ("Tarn, Xobrel", "Quill, Vemka", "Vost, Tulmo", "Dravis, Mel")])
+@pytest.mark.parametrize("said", [
+    ("witch", "pirate, costume from school", "ghost", "superhero, no face paint"),
+    ("avó", "prolongamento", "Prof. Vale", "avó Noémia (024 5550160), mãe")])
+def test_small_words_behind_arrows_are_no_names(names: tuple[str, ...], said: tuple[str, ...]) -> None:
+    """Be they each another: no word for a school among them heads a class, and no comma parts children."""
+    text = "Saída\n" + "\n".join(f"{name} -> {word}" for name, word in zip(names, said, strict=True))
+    bare = read_roster("\n".join(names)).children
+    assert [child.practice for child in read_roster(text).children] == [child.practice for child in bare]
+
+
 @pytest.mark.parametrize("text", [
     "Mia → Leo\nLeo → Mia\nAva → Noah\nNoah → Ava",  # wishes
     "Lights → Mia\nDoor → Leo\nPlants → Mia\nBoard → Leo",  # jobs

@@ -38,3 +38,12 @@ def test_comments_leave_the_names(said: str, mark: str, comma: bool, over: bool)
 def test_lists_that_are_no_comments_stay(text: str) -> None:
     lines = [Line(line, at) for at, line in enumerate(text.split("\n"))]
     assert from_reports(lines, text.split("\n")) == (lines, [])
+
+
+@pytest.mark.parametrize("text", [
+    "Mia gives to Leo\nLeo gives to Ava\nAva gives to Otis\nOtis gives to Mia",
+    "Hafsat: solo papà Musa\nAminatu: mamma Musa, nonna Usman\nRabi: solo papà Usman\nTilo: zio Rabi, zia Rabi"])
+def test_lines_that_hang_together_like_a_chain_stay(text: str) -> None:
+    """What is said in one line and stands first in the next is a child’s own line, and no comment about one."""
+    lines = [Line(line, at) for at, line in enumerate(text.split("\n"))]
+    assert from_reports(lines, text.split("\n")) == (lines, [])

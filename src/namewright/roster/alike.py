@@ -23,6 +23,7 @@ from namewright.roster.heading_words import PLACES
 from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.labelled_groups import is_of_a_group_or_job
+from namewright.roster.marks import opens_with_days
 from namewright.roster.no_names import opens_a_line
 from namewright.roster.pasted import CHAT, Line
 from namewright.roster.remarks import parted_tail, signs_of_remarks
@@ -193,8 +194,9 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str], *, dated: bool) 
 
 
 def _is_a_date(text: str) -> bool:
-    """Say whether words are a day or a month and figures."""
-    return (fold(text.split()[0]).strip(".,") in _DATED and any(map(str.isdigit, text))) or is_a_date(text)
+    """Say whether words are a day or a month and figures, or days that a child comes on."""
+    dated = fold(text.split()[0]).strip(".,") in _DATED and any(map(str.isdigit, text))
+    return dated or is_a_date(text) or opens_with_days(text)
 
 
 def _say_again(texts: Sequence[str]) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
@@ -22,18 +23,18 @@ _SIGNS = ("→", "⇒", "->", "=>")
 _ARROW = pattern(r"([^→⇒>:;|\t\d]{2,60}?)\s*(?:→|⇒|->|=>)\s*([^→⇒>;|\t]{1,60})")
 _FRAMED = pattern(r"\s*(?:\*+|=+|~+|_+|-+)\s*[^\W\d_].*[*=~_-]\s*")
 _FEWEST, _MOSTLY = 4, 0.8
-_AGAIN, _NAMED = 0.6, 0.3
+_AGAIN, _SMALL, _NAMED = 0.6, 0.6, 0.3
 
 
 def from_arrows(lines: Sequence[Line]) -> list[Line]:
-    """Return the names before arrows, where most lines have one and what stands behind them comes again."""
+    """Return the names before arrows, where most lines have one and what stands behind it is no name."""
     text = "\n".join([line.text for line in lines])
     if sum(map(text.count, _SIGNS)) < _FEWEST:
         return list(lines)
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     found = {at: (match[1].strip(), match[2].strip()) for at in filled
              if (match := _ARROW.fullmatch(strip_numbering(lines[at].text).strip()))}
-    names, others = [name for name, _ in found.values()], [fold(other) for _, other in found.values()]
+    names, others = [name for name, _ in found.values()], [other for _, other in found.values()]
     if len(found) < max(_FEWEST, _MOSTLY * len(filled)) or not _are_children(names, others):
         return list(lines)
     return names_alone(lines, found)
@@ -42,19 +43,23 @@ def from_arrows(lines: Sequence[Line]) -> list[Line]:
 def names_alone(lines: Sequence[Line], found: Mapping[int, tuple[str, str]]) -> list[Line]:
     """Return lines with the name of each that has something beside it, and a first one apart from these as a heading.
 
-    A known given name there is a child of whom nothing is said.
+    A known given name there is a child of whom nothing is said; one of two words between signs is ``* Noël secret *``.
     """
     first = next((at for at, line in enumerate(lines) if line.text.strip()), 0)
     text = lines[first].text if lines else ""
-    apart = first not in found and (_FRAMED.fullmatch(text) or not any(
-        line.text.strip() for line in lines[first + 1 : first + 2])) and not opens_with_given(text.strip(" *_=#-~"))
+    bare = text.strip(" *_=#-~")
+    framed = _FRAMED.fullmatch(text) is not None
+    alone = not any(line.text.strip() for line in lines[first + 1 : first + 2])
+    apart = first not in found and ((framed and " " in bare) or ((framed or alone) and not opens_with_given(bare)))
     return [line.without(found[at][1], found[at][0]) if at in found else (
-        line.heading(line.text.strip(" *_=#-~")) if apart and at == first else line) for at, line in enumerate(lines)]
+        line.heading(bare) if apart and at == first else line) for at, line in enumerate(lines)]
 
 
 def _are_children(names: Sequence[str], others: Sequence[str]) -> bool:
-    """Say whether names stand on one side, each once, and on the other what is no name and comes again."""
-    once = set(map(fold, names))
+    """Say whether names stand on one side, each once, and on the other what is no name: it comes again or is small."""
+    once, told = set(map(fold, names)), list(map(fold, others))
+    small = share(map(begins_small, others)) >= _SMALL
     named = share(is_titled_name(name) and may_be_a_name(name.replace(",", " ")) for name in names) >= _MOSTLY
-    return (len(once) == len(names) and len(set(others)) <= _AGAIN * len(others) and once.isdisjoint(others)
-            and named and given_share(others) <= _NAMED and not any(map(is_a_job, names)))
+    again = len(set(told)) <= _AGAIN * len(told)
+    return (len(once) == len(names) and (again or small) and once.isdisjoint(told)
+            and named and given_share(told) <= _NAMED and not any(map(is_a_job, names)))

@@ -20,6 +20,7 @@ from namewright.store import keeps_names
 
 _BETWEEN = pattern(r"[-–/+&,.;]+")
 _WEEK = pattern(rf"{DAY_LETTER}(?:[-–/]?{DAY_LETTER}){{1,4}}")  # MWF, TTh, M-F
+_ONE_DAY = pattern(DAY_LETTER)
 _SHORTEST = frozenset(("tu", "th"))
 _SEXED = pattern(r"(?P<name>\S.*[^\W\d_])[\s,]+(?P<letter>[^\W\d_])(?P<date>[\s,]+\d{1,4}[./-]\d{1,2}[./-]\d{1,4})?")
 _SEXES = ("fm", "fg", "wm", "fh", "bg", "jm", "vm", "mh")
@@ -108,6 +109,13 @@ def _is_mark(word: str) -> bool:
         return True
     days = [part for part in _BETWEEN.split(bare) if part]
     return bool(days) and all(map(is_a_day, days))
+
+
+def opens_with_days(text: str) -> bool:
+    """Say whether a text begins with days that a child comes on: ``M-F``, ``Tu W Th starts Nov 3``."""
+    days = [word.strip(",.;") for word in text.split()[:2]]
+    return any(map(_WEEK.fullmatch, days[:1])) or (
+        len(days) > 1 and is_a_day(days[0]) and (is_a_day(days[1]) or _ONE_DAY.fullmatch(days[1]) is not None))
 
 
 def is_a_day(word: str) -> bool:

@@ -61,9 +61,10 @@ def _named(filled: Mapping[int, str]) -> dict[int, str]:
         comment = _COMMENT.fullmatch(text)
         if comment and _is_name(comment[1]) and _tells_of(comment[1], comment[2]):
             found[at] = comment[1].strip()
-    for (at, text), (_, below) in pairwise(filled.items()):
-        if at not in found and _is_name(text) and _is_text(below) and _tells_of(text, below):
-            found[at] = text
+    over = {at: below for (at, text), (below, told) in pairwise(filled.items())
+            if at not in found and _is_name(text) and _is_text(told) and _tells_of(text, told)}
+    if over.keys().isdisjoint(over.values()):  # where they hang together like a chain, each line is one child’s own
+        found |= {at: filled[at] for at in over}
     return found
 
 

@@ -64,6 +64,7 @@ from namewright.roster.marks import with_brackets, without_marks, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
 from namewright.roster.page_heads import without_page_heads
+from namewright.roster.passed_on import from_passed_on
 from namewright.roster.pasted import Line, unwrapped
 from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside, with_sentences, without_sentences
@@ -111,7 +112,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
         bare, inside = from_a_folder_tree(from_a_chat(bare, lines))
         bare, copied = without_copied_pages(bare)
         inside = [*comments, *inside, *copied]
-        bare = from_an_index(from_said_beside(from_spoken_signs(bare)))
+        bare = from_an_index(from_said_beside(from_passed_on(from_spoken_signs(bare))))
         bare = from_a_photo(from_arrows(from_parts(bare)))
         typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(bare)))))
     typed, jobs = without_jobs(typed)
