@@ -45,3 +45,43 @@ def test_who_stands_beside_a_child_is_no_class(heads: str) -> None:
         assert practised(text) == ["Mira", "Xobrel", "Leo"]
     except RosterError as error:
         pytest.fail(str(error.message))
+
+
+HEADS = [("K1", "K2"), ("AM", "PM"), ("3-year-olds", "4-year-olds"), ("3 años", "4 años"), ("Infantil 3", "Infantil 4"),
+         ("Petite section", "Moyenne section"), ("PS", "MS"), ("CP", "CE1"), ("3 Jahre", "4 Jahre"), ("1a", "1b"),
+         ("3 anni", "4 anni"), ("Piccoli", "Mezzani"), ("Pré I", "Pré II"), ("1.º ano", "2.º ano"),
+         ("Present", "Absent"), ("Asiste", "Ausente"), ("Présents", "En retard"), ("Anwesend", "Entschuldigt"),
+         ("Presenti", "In ritardo"), ("Presentes", "Faltas")]
+
+
+@pytest.mark.parametrize("heads", HEADS)
+@pytest.mark.parametrize("sign", ["\t", ";", ",", " | ", "wide"])
+@pytest.mark.parametrize("names", [(["Mia", "Leo"], ["Ida", "Noah", "Ava"]),
+                                   (["Xobrel", "Vemka"], ["Zuthe", "Rinno", "Pelu"]),
+                                   (["Mia Vost", "Xobrel Quix"], ["Ida Moss", "Zuthe Drun", "Juliana Leite"])])
+def test_under_ages_levels_and_states_every_column_is_a_group(
+        heads: tuple[str, str], sign: str, names: tuple[list[str], list[str]]) -> None:
+    one, two = names
+    rows = [heads, *zip([*one, ""], two, strict=True)]
+    text = "\n".join(f"{left:22}{right}" if sign == "wide" else sign.join((left, right)) for left, right in rows)
+    assert practised(text) == [name.split()[0] for name in (*one, *two)]
+
+
+@pytest.mark.parametrize("first", ["", "No.", "Nr."])
+def test_a_column_that_counts_the_rows_is_no_group(first: str) -> None:
+    text = f"{first}\tGroupe rouge\tGroupe bleu\n1\tMia Vost\tIda Moss\n2\tXobrel Quix\tZuthe Drun\n3\t\tNoah Bell"
+    assert practised(text) == ["Mia", "Xobrel", "Ida", "Zuthe", "Noah"]
+
+
+def test_columns_that_end_at_different_rows_are_groups_under_words_that_nobody_knows() -> None:
+    assert practised("Bears\tFoxes\nXobrel Quix\tZuthe Drun\nVemka Tarn\t\nRinno Moss\t") == [
+        "Xobrel", "Vemka", "Rinno", "Zuthe"]
+
+
+@pytest.mark.parametrize(("text", "names"), [
+    ("Name\tAbsent\nMia Vost\tx\nLeo Tarn\t", "Mia Leo"), ("Mia,K1\nLeo,K2\nAva,K1", "Mia Leo Ava"),
+    ("Name,Klasse\nMia Vost,1a\nLeo Tarn,1b", "Mia Leo"), ("Given\tFamily\nMia\tVost\nLeo\tTarn", "Mia Leo"),
+    ("Mia Vost, 1a\nLeo Tarn, 1b\nAva Moss, 1a", "Mia Leo Ava"), ("Red,Blue\nMia,Leo\nAva,Ben", "Mia Leo Ava Ben"),
+])
+def test_other_columns_stay(text: str, names: str) -> None:
+    assert practised(text) == names.split()

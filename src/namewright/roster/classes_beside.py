@@ -1,38 +1,60 @@
 """Two classes side by side: a gap that is empty in each row taken out, and columns under names of classes apart.
 
 With the gap gone, the same titles stand right beside each other, as other tables have it. Where every column has the
-name of a class over it and nothing else, the classes are put one below the other, each under its name.
+name of a class, an age or a state over it (``K1``, ``3 anni``, ``Absent``) and nothing but names below, the groups are
+put one below the other, each under its title; a column that counts the rows is none of them. Out of scope: titles of
+one word that nobody knows, unless the columns end at different rows, as those of a record do not.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from namewright.names.casing import begins_small
+from namewright.patterns import pattern
 from namewright.roster.buddies import is_of_buddies
-from namewright.roster.columns import join_cells, split_cells
+from namewright.roster.capitals import is_titled
+from namewright.roster.columns import DELIMITERS, WIDE_SPACE, join_cells, split_cells
 from namewright.roster.further_rows import is_about_others
-from namewright.roster.headers import are_sides, header_role
+from namewright.roster.headers import are_sides, header_role, header_roles
+from namewright.roster.heading_words import ARTICLES, LEVELS
 from namewright.roster.headings import heading_reason
-from namewright.roster.known import opens_with_given
+from namewright.roster.known import is_known, opens_with_given
 from namewright.roster.pasted import COLUMN_SIGNS, Line
-from namewright.roster.shares import share
-from namewright.roster.vocabulary import NAME_ROLES, fold
+from namewright.roster.several import may_be_a_name
+from namewright.roster.shares import given_share
+from namewright.roster.vocabulary import LATE, NAME_ROLES, STATES, fold, word_set
 
-_FEWEST = 3  # rows
-_MOST_LINES = 5_000
-_NEARLY_ALL = 0.9
+_AGES = word_set("""
+    anni, anos, ans, jahre, year, years, old, olds, ano, anno, grade, infantil, an, piccoli, mezzani, grandi, petits,
+    moyens, grands, toddlers, infants, krippe, vorschule, vorschulkinder""")
+_STATES = word_set("""
+    in, da, excused, left early, asiste, asisten, faltas, retraso, retrasos, retards, excuse, excuses, entschuldigt,
+    verspatung, ritardi, giustificati, atrasos, faltou, justificadas""")
+"""What is a state beside another in a row of titles, and may be else anywhere else."""
+_FEWEST, _LEAST = 3, 2  # rows, and columns
+_MOST_LINES, _MOST_ABOVE = 5_000, 3
+_HALF = 0.5
+_NUMBER = pattern(r"[0-9]+|\b(?:[ivx]+|[a-d])\b")
+_SHORT = pattern(r"[a-z]{0,3}[0-9]{1,2}[a-z]?|[0-9]{1,2}[.ºª°]{0,2}\s?[a-z]|am|pm")
+_COUNT = pattern(r"[0-9]{1,3}[.)]?")
+_WIDE = pattern(r"\s{2,}")
+_SIGNS = " :.-–()"
 
 
 def from_classes_beside(lines: Sequence[Line]) -> list[Line]:
     """Return the rows of a table without columns that are empty in each, and classes that stand alone in columns."""
+    if len(lines) > _MOST_LINES:
+        return list(lines)
+    for sign in DELIMITERS:
+        if groups := _groups(lines, sign):
+            return groups
     for sign in COLUMN_SIGNS:
-        found = {at: split_cells(line.text, sign) for at, line in enumerate(lines[:_MOST_LINES]) if sign in line.text}
+        found = {at: split_cells(line.text, sign) for at, line in enumerate(lines) if sign in line.text}
         rows = {at: cells for at, cells in found.items() if cells}
-        if len(rows) < max(_FEWEST, len(found)) or len(lines) > _MOST_LINES:
+        if len(rows) < max(_FEWEST, len(found)):
             continue
         filled = sorted({place for cells in rows.values() for place, cell in enumerate(cells) if cell})
-        if filled and _are_classes(rows, filled):
-            return list(_one_by_one(lines, rows, filled))
         gaps = set(range(filled[0], filled[-1])) - set(filled) if filled else set()
         if gaps:
             return [line._replace(text=join_cells(
@@ -41,16 +63,115 @@ def from_classes_beside(lines: Sequence[Line]) -> list[Line]:
     return list(lines)
 
 
+def _groups(lines: Sequence[Line], sign: str) -> list[Line]:
+    """Return the groups of columns one below the other, none where a sign parts no such columns."""
+    there = [at for at, line in enumerate(lines) if line.text.strip()]
+    top = next((at for at in there[: _MOST_ABOVE + 1] if sign in lines[at].text.strip()), None)
+    if top is None or not _may_head(_cells(lines[top].text, sign)):
+        return []
+    below = [at for at in there if at > top]
+    rows = {at: cells for at in (top, *below) if (cells := _row(lines[top].text, lines[at].text, sign))}
+    if len(rows) <= 1 or len(rows) <= len(below):
+        return []
+    filled = sorted({place for cells in rows.values() for place, cell in enumerate(cells) if cell})
+    filled = [place for place in filled if not _counts(place, rows)]
+    if not _are_classes(rows, filled):
+        return []
+    return list(_one_by_one(lines, rows, filled))
+
+
+def _cells(text: str, sign: str) -> Sequence[str]:
+    return split_cells(text, sign) or ()
+
+
+def _row(titles: str, text: str, sign: str) -> Sequence[str]:
+    """Return the cells of a row; of columns made of spaces, by where their titles begin."""
+    if sign != WIDE_SPACE:
+        return _cells(text, sign) if sign in text or sign != "," else (text.strip(),)
+    starts = [0, *(gap.end() for gap in _WIDE.finditer(titles.rstrip()) if gap.start())]
+    apart = all(len(text) <= at or text[at - 2 : at].isspace() for at in starts[1:])
+    if apart and (not text[:1].isspace() or len(text) > starts[-1]):
+        ends = [*starts[1:], None]
+        return [text[start:end].strip() for start, end in zip(starts, ends, strict=True)]
+    cells = _cells(text, sign)
+    return cells if len(cells) == len(starts) else ()
+
+
+def _counts(place: int, rows: Mapping[int, Sequence[str]]) -> bool:
+    """Say whether a column counts the rows and has no name over it."""
+    title, *cells = [cells[place] if place < len(cells) else "" for cells in rows.values()]
+    return header_role(title) not in NAME_ROLES and not any(map(str.isdigit, title)) and all(
+        _COUNT.fullmatch(cell) for cell in cells if cell)
+
+
+def _may_head(cells: Sequence[str]) -> bool:
+    """Say quickly whether a row may hold names of groups: two or more, none twice, none a title of columns of names."""
+    if are_sides(cells):  # read in the order of the rows
+        return False
+    filled = [cell for cell in cells if cell]
+    if len(filled) < _LEAST or len(set(map(fold, filled))) < len(filled):
+        return False
+    return header_roles(filled) is None or all(map(_is_of_a_group, filled))
+
+
 def _are_classes(rows: Mapping[int, Sequence[str]], filled: Sequence[int]) -> bool:
-    """Say whether the first row names a class over each column, and names of several words stand below."""
+    """Say whether the first row names a group over each column, and names stand below, each once."""
     titles, *others = rows.values()
     heads = [titles[place] if place < len(titles) else "" for place in filled]
-    names = [cell for cells in others for cell in cells if cell]
-    if are_sides(heads):  # read so in the order of the rows
+    columns = [[row[place] for row in others if place < len(row) and row[place]] for place in filled]
+    names = [name for column in columns for name in column]
+    if len(heads) < _LEAST or not all(heads) or not names or not all(map(_is_a_name, names)):
         return False
-    named = all(head and _names_a_class(head) for head in heads) and len(set(map(fold, heads))) == len(heads) > 1
-    return named and len(names) >= _FEWEST and share(" " in name for name in names) >= _NEARLY_ALL and not any(
-        any(map(str.isdigit, name)) for name in names)
+    if len(set(map(fold, names))) < len(names):
+        return False
+    if all(map(_is_of_a_group, heads)):
+        return not all(map(_is_a_state, heads)) or not STATES.isdisjoint(map(fold, heads))
+    if not all(columns):
+        return False
+    known, whole = given_share(names) >= _HALF, all(" " in name and " " not in head for name in names for head in heads)
+    ragged = len(set(map(len, columns))) > 1 and all(map(_is_filled_from_the_top, _down(others, filled)))
+    led = known and all(fold(head.split()[0]) in ARTICLES for head in heads)
+    return all(map(_may_name_a_group, heads)) and (led or (ragged and (known or whole)))
+
+
+def _down(rows: Sequence[Sequence[str]], filled: Sequence[int]) -> Iterator[list[bool]]:
+    for place in filled:
+        yield [place < len(row) and bool(row[place]) for row in rows]
+
+
+def _is_filled_from_the_top(cells: Sequence[bool]) -> bool:
+    return sorted(cells, reverse=True) == list(cells)
+
+
+def _is_a_name(cell: str) -> bool:
+    if ":" in cell or any(map(str.isdigit, cell)) or not is_titled(cell):
+        return False
+    return may_be_a_name(cell) or (opens_with_given(cell) and len(cell.split()) == _LEAST)  # Juliana Leite
+
+
+def _is_of_a_group(head: str) -> bool:
+    """Say whether a cell is about a class, an age or a state."""
+    bare = fold(head).strip(_SIGNS)
+    return _is_a_state(head) or _names_a_class(head) or _SHORT.fullmatch(bare) is not None or _is_of_a_level(bare)
+
+
+def _is_a_state(head: str) -> bool:
+    bare = fold(head).strip(_SIGNS)
+    return bare in STATES or bare in _STATES or not LATE.isdisjoint(bare.split())
+
+
+def _is_of_a_level(bare: str) -> bool:
+    """Say whether words are a level or an age and a number or a letter: ``Pré II``, ``3 años``; not ``Phone 2``."""
+    words = _NUMBER.sub(" ", bare).replace("º", " ").replace("-", " ").strip(_SIGNS).split()
+    return bool(words) and all(word.strip(".") in LEVELS | _AGES for word in words)
+
+
+def _may_name_a_group(head: str) -> bool:
+    """Say whether a title may be what a group is called: a word or two that are no name, as animals are."""
+    words = [word for word in head.split() if fold(word) not in ARTICLES]
+    if header_role(head) is not None or is_about_others(head) or any(is_of_buddies(fold(word)) for word in words):
+        return False
+    return 0 < len(words) <= _LEAST and not any(map(is_known, words)) and not begins_small(words[-1])
 
 
 def _names_a_class(head: str) -> bool:

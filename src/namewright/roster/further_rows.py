@@ -9,12 +9,14 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from itertools import pairwise
 
 from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.roster.columns import Row, Table
+from namewright.roster.event_words import EVENT_TITLES, EVENTS
+from namewright.roster.shares import share
 from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, Role, fold, word_set
 
 _LEAST = 4  # figures of a number or a date that tells children apart; a room or a table has fewer
@@ -26,6 +28,8 @@ _REACHED = word_set("""
 _BETWEEN = pattern(r"[\W_]+")
 _SIGNS = pattern(r"[^\w'’-]+")
 _FIGURES = pattern(r"\d+")
+_CLOCK = pattern(r"\s*[0-9]{1,2}(?:[:.h][0-9]{2}|h)(?:\s?[AaPp]\.?[Mm]\.?)?")
+_NEARLY_ALL = 0.8
 _DATE = pattern(r"\b\d{1,4}([-/.])\d{1,2}\1\d{1,4}\b")
 
 Name = tuple[str, str]
@@ -63,6 +67,36 @@ def further_rows(rows: Sequence[tuple[Row, Name]], table: Table) -> Mapping[int,
         for cell in own:
             first.setdefault((*cell, name), row.line)
     return found | _by_relation(rows, found, table)
+
+
+def rows_of_a_day_book(rows: Sequence[tuple[Row, Name]], table: Table) -> Mapping[int, Further]:
+    """Return, by line, the rows of who stands above at another time, where a column tells what happened when.
+
+    ``08:05 | Mia | arrived`` and ``12:31 | Mia | fetched`` are one child in a day book.
+    """
+    times = next((at for at in _others(table) if _are(rows, at, _CLOCK.match)), None)
+    if times is None or not any(_tells_events(rows, at, table) for at in _others(table) if at != times):
+        return {}
+    first: dict[Name, int] = {}
+    found: dict[int, Further] = {}
+    for row, name in rows:
+        if (above := first.setdefault(name, row.line)) != row.line:
+            found[row.line] = Further(above, " ".join(_named(row, table)))
+    return found
+
+
+def _others(table: Table) -> list[int]:
+    return [at for at, role in enumerate(table.roles) if role is Role.OTHER]
+
+
+def _are(rows: Sequence[tuple[Row, Name]], at: int, fits: Callable[[str], object]) -> bool:
+    """Say whether nearly all cells of a column fit."""
+    return bool(rows) and share(at < len(row.cells) and bool(fits(row.cells[at])) for row, _ in rows) >= _NEARLY_ALL
+
+
+def _tells_events(rows: Sequence[tuple[Row, Name]], at: int, table: Table) -> bool:
+    titled = at < len(table.titles) and not EVENT_TITLES.isdisjoint(_BETWEEN.split(fold(table.titles[at])))
+    return titled or _are(rows, at, lambda cell: fold(cell).startswith(EVENTS))
 
 
 def rows_by_grown_up(rows: Sequence[tuple[Row, Name]]) -> Mapping[int, Further]:

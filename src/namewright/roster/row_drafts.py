@@ -19,7 +19,7 @@ from namewright.roster.children import Outcome
 from namewright.roster.columns import Row, Table
 from namewright.roster.free_text import NAME_LABEL, SEVERAL
 from namewright.roster.further_names import lines_of_others
-from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up
+from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up, rows_of_a_day_book
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.heading_words import FREE_SEATS, NO_SCHOOL
@@ -231,6 +231,7 @@ def one_of_each(drafts: Sequence[Draft], found: Unfolded, typed: Sequence[str]) 
     titled = table.header is not None and any(map(is_about_others, table.titles))
     same = further_rows(rows, table) if titled else rows_by_grown_up(
         [(row._replace(cells=(" ".join(typed[row.line : row.line + row.span]),)), name) for row, name in rows])
+    same = {**same, **rows_of_a_day_book(rows, table)} if table.header is not None else same
     return [Draft(draft.row, Outcome.FURTHER, notes=(message(
         "roster.same_child", line=unfolded[further.first].origin + 1, shared=further.shared),), of=further.first)
         if (further := same.get(draft.row.line)) else draft for draft in drafts]

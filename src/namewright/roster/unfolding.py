@@ -60,6 +60,7 @@ from namewright.roster.label_sheets import from_label_sheets
 from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.letters import greetings
 from namewright.roster.lines_of_names import from_lines_of_names
+from namewright.roster.log_lines import from_a_log
 from namewright.roster.marks import with_brackets, without_marks, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
@@ -107,6 +108,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
     typed, inside = from_records(lines), list[Aside]()
+    if typed is None:
+        typed, inside = from_a_log(lines) or (None, inside)
     if typed is None:
         bare, comments = from_reports(unwrapped(lines), lines)
         bare, inside = from_a_folder_tree(from_a_chat(bare, lines))
