@@ -77,6 +77,7 @@ def test_a_given_name_alone_that_is_short_for_a_whole_one_is_asked_about() -> No
 
 @pytest.mark.parametrize("text", [
     "[08:05] Jo Reed: Mia is coming\n[08:07] Sam Holt: Leo too\n[08:10] Jo Reed: thanks",
+    "[08:05] Jo Reed: Mia kommt mit\n[08:07] Sam Holt: Leo kommt\n[08:10] Jo Reed: Ava geht nicht",
     "[08:05] Jo Reed: on my way\n[08:07] Sam Holt: ok\n[08:10] Jo Reed: thanks",
     "8:15 Arrival and breakfast\n8:45 Circle time\n9:00 Reading with Mia Vost, Leo Tarn",
     "8:00 Mia\n8:10 Leo\n8:20 Ava",

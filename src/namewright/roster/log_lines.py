@@ -131,7 +131,7 @@ def _is_a_log(entries: Sequence[_Entry]) -> bool:
     """Say whether most entries tell what happens to children, or what comes again in small letters."""
     said = [fold(entry.said) for entry in entries]
     small = share(begins_small(entry.said) for entry in entries)
-    words = share(any(part.startswith(EVENTS) for part in _parts(text)) for text in said)
+    words = share(map(_tells_an_event, entries))
     if words >= _MOSTLY:
         return True
     counts = Counter(said)
@@ -139,9 +139,11 @@ def _is_a_log(entries: Sequence[_Entry]) -> bool:
     return words >= _SOME and small >= _NEARLY_ALL and again >= _MOSTLY
 
 
-def _parts(said: str) -> Iterator[str]:
-    yield said
-    yield from said.split()
+def _tells_an_event(entry: _Entry) -> bool:
+    """Say whether what is said opens with an event, or has one in small letters; ``Mira kommt mit`` names somebody."""
+    said = fold(entry.said)
+    return said.startswith(EVENTS) or (
+        begins_small(entry.said) and any(word.startswith(EVENTS) for word in said.split()))
 
 
 def _made(entry: _Entry, whole: Sequence[str], made: set[str]) -> Iterator[Line | Aside]:
