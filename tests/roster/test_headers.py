@@ -284,3 +284,37 @@ def test_a_question_for_one_part_of_the_name_is_for_that_part(given: str, family
 def test_a_row_with_question_marks_is_no_row_of_titles() -> None:
     text = "VOSTRÖM Xobrel\t???\nTARNESCU Vemka\t???, brings juice\nREYSKI Tunzo\tpirate\nELMOV Quilba\ttiger"
     assert [child.practice for child in read_roster(text).children] == ["Xobrel", "Vemka", "Tunzo", "Quilba"]
+
+
+LEGAL_AND_USED = [
+    ("Legal first name", "Preferred name", "Last name"), ("Legal First", "Used name", "Surname"),
+    ("Nombre legal", "Nombre preferido", "Apellido"), ("Nombre oficial", "Nombre de uso", "Apellidos"),
+    ("Nombre legal", "Nombre social", "Apellido"), ("Prénom officiel", "Prénom d’usage", "Nom"),
+    ("Prénom de l'état civil", "Prénom usuel", "Nom"), ("Amtlicher Vorname", "Rufname", "Nachname"),
+    ("Offizieller Vorname", "Gerufen", "Nachname"), ("amtlicher Vorname", "Vorname (bevorzugt)", "Familienname"),
+    ("Nome legale", "Nome preferito", "Cognome"), ("Nome anagrafico", "Nome d'uso", "Cognome"),
+    ("Nome legale", "Nome d’elezione", "Cognome"), ("Nome legal", "Nome social", "Apelido"),
+    ("Nome civil", "Nome preferido", "Sobrenome"), ("Nome de registro", "Nome social", "Apelido"),
+]
+
+
+@pytest.mark.parametrize(("legal", "used", "family"), LEGAL_AND_USED)
+@pytest.mark.parametrize("order", [(0, 1), (1, 0), (0, 1, 2), (2, 1, 0), (2, 0, 1)])
+def test_the_used_name_is_practised_and_the_legal_one_where_no_other_is_used(
+        legal: str, used: str, family: str, order: tuple[int, ...]) -> None:
+    rows = [(legal, used, family), ("Theodora", "Theo", "Vost"), ("Xobrel", "", "Quix"), ("Mia", "Mia", "Tarn")]
+    for sign in ("\t", ";", ","):
+        text = "\n".join(sign.join(row[at] for at in order) for row in rows)
+        assert [child.practice for child in read_roster(text).children] == ["Theo", "Xobrel", "Mia"]
+
+
+def test_words_of_use_are_none_beside_family_names_and_hands() -> None:
+    assert header_role("Nom d'usage") is Role.FAMILY
+    assert header_role("Preferred hand") is Role.HAND
+    assert header_role("Usual bus") is not Role.GOES_BY
+
+
+def test_a_title_that_is_a_family_name_too_is_a_title_beside_how_somebody_is_reached() -> None:
+    text = ("Niño;Parada;Hora;;Teléfono\nSerafín;Plaza Vieja;07:00;Omar Vaca;555-0143\n"
+            "Xobrel;Calle Mayor;07:03;Ida Rey;555-0190")
+    assert [child.practice for child in read_roster(text).children] == ["Serafín", "Xobrel"]

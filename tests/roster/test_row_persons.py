@@ -83,3 +83,35 @@ def test_what_was_told_is_said_once() -> None:
     roster = read_roster("Mia Vost\tIda Vost\t555-0142\nLeo Tarn\tKim Tarn\t555-0143")
     told = [note for note in roster.notes if note.key == "roster.child_judged"]
     assert [(note["name"], note["other"]) for note in told] == [("Mia Vost", "Ida Vost")]
+
+
+BUSES = {
+    "en": ("Bus 4\nDriver: Jo Reed\nMonitor: Al Rosk\n", "Mill Lane", "Mom"),
+    "es": ("Ruta 4\nConductor: Jo Reed\nMonitora: Al Rosk\n", "Calle Mayor", "Mamá"),
+    "fr": ("Ligne 4\nConducteur: Jo Reed\nAccompagnatrice: Al Rosk\n", "Rue du Moulin", "Maman"),
+    "de": ("Linie 4\nFahrer: Jo Reed\nBegleitung: Al Rosk\n", "Lindenstraße", "Mama"),
+    "it": ("Linea 4\nAutista: Jo Reed\nAssistente: Al Rosk\n", "Via Roma", "Mamma"),
+    "pt": ("Autocarro 4\nMotorista: Jo Reed\nMonitora: Al Rosk\n", "Rua Nova", "Mãe"),
+}
+
+
+@pytest.mark.parametrize("tongue", BUSES)
+@pytest.mark.parametrize("sign", ["\t", ";", ",", " | ", "   "])
+@pytest.mark.parametrize("names", [["Mia", "Leo", "Ava", "Ben"], ["Mia Vost", "Leo Tarn", "Ava Moss", "Ben Grell"],
+                                   ["Xobrel", "Zuthe", "Vemka", "Rinno"],
+                                   ["Xobrel Vank", "Zuthe Menk", "Vemka Drun", "Rinno Tovel"]])
+@pytest.mark.parametrize("grown", ["{who}: {given}", "{given} {family}", "{given} Holm"])
+def test_who_is_told_behind_the_time_of_a_stop_is_a_grown_up(
+        tongue: str, sign: str, names: list[str], grown: str) -> None:
+    above, stop, who = BUSES[tongue]
+    parents = ["Pat", "Dagny", "Kwelu", "Hanna"]
+    rows = [sign.join((name, stop if at % 2 else "Church", f"7:0{at}",
+                       grown.format(who=who, given=parent, family=name.split()[-1]), f"555-010{at}"))
+            for at, (name, parent) in enumerate(zip(names, parents, strict=True))]
+    assert [child.practice for child in read_roster(above + "\n".join(rows)).children] == [
+        name.split()[0] for name in names]
+
+
+def test_names_behind_times_alone_are_the_children() -> None:
+    text = "7:00\tMia Vost\tMill Lane\n7:05\tLeo Tarn\tMill Lane\n7:10\tAva Moss\tChurch"
+    assert [child.practice for child in read_roster(text).children] == ["Mia", "Leo", "Ava"]

@@ -26,6 +26,7 @@ DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
 _MAX_JOINED = 20
 _HALF, _NEARLY_ALL = 0.5, 0.8
+_MOST_TITLES, _LEAST_ROWS, _MANY_CELLS = 5, 2, 4
 _TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
 _PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
 _FEWEST = 4  # lines that tell by their signs alone, signs that draw one
@@ -299,6 +300,15 @@ def _has_a_sparse_column(filled: Sequence[str]) -> bool:
         all(word[0].isupper() for word in words) and (len(words) > 1 or is_given(words[0])) for words in said)
 
 
+def _below_titles(filled: Sequence[str], delimiter: str) -> Sequence[str]:
+    """Return the lines below those without the sign at the top, where all have as many cells, and these are many."""
+    top = next((at for at, line in enumerate(filled[: _MOST_TITLES + 1]) if delimiter in line.strip()), 0)
+    if not top or len(filled) - top < _LEAST_ROWS:
+        return filled
+    sizes = {len(split_cells(line, delimiter) or ()) for line in filled[top:]}
+    return filled[top:] if len(sizes) == 1 and min(sizes) >= _MANY_CELLS else filled
+
+
 def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
     """Say whether the lines have columns.
 
@@ -308,6 +318,7 @@ def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
     """
     if delimiter == ";" and _has_a_sparse_column(filled):
         return True
+    filled = _below_titles(filled, delimiter)
     if delimiter == ",":
         filled = [_DECIMALS.sub("0", line) for line in filled]
     least, share, lines = {"\t": (2, 0.5, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))

@@ -35,6 +35,7 @@ from namewright.roster.vocabulary import (
     MONTHS,
     NAME_ROLES,
     OTHER_PEOPLE,
+    STREETS,
     SUPPORTS,
     TITLES,
     Role,
@@ -45,6 +46,8 @@ from namewright.store import keeps_names
 _NUMBERED = pattern(r"\d{1,3}[.)]\s*(?=\D+$)")
 _OUTLINE = pattern(r"[a-zA-Z][.)]")
 _IN_BRACKETS = pattern(r"\(([^()]*)\)")
+_CLOCK = pattern(r"[0-9]{1,2}(?:[:.h][0-9]{2}|h)(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?")
+_STREETS = 0.3  # of the cells of a column of stops: others are called after a church
 _DATED = ANY_DAYS | MONTHS
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
@@ -107,6 +110,18 @@ class _Column:
         return bool(self.cells) and all(len(cell) <= _MOST_OF_A_TICK for cell in self.cells)
 
     @cached_property
+    def timed(self) -> bool:
+        """Say whether times of day fill it."""
+        return bool(self.cells) and all(map(_CLOCK.fullmatch, self.cells))
+
+    @cached_property
+    def placed(self) -> bool:
+        """Say whether it holds stops and streets, or the same few words as these do, however few its rows are."""
+        streets = share(not STREETS.isdisjoint(fold(cell).split()) or any(map(begins_small, cell.split()[:1]))
+                        for cell in self.cells)
+        return self.repeats or streets >= _STREETS or len(set(self.cells)) < len(self.cells)
+
+    @cached_property
     def of_others(self) -> bool:
         """Say whether most cells open with who a grown-up is to a child: ``mother``, ``Mutter Jo Vost``."""
         return share(any(map(_tells_who, cell.split()[:1])) for cell in self.cells) >= _MOSTLY
@@ -165,6 +180,7 @@ def judge(rows: Sequence[Sequence[str]], delimiter: str, wide: str) -> Judged:
                                           if any(map(is_letter, cell)) and not _has_figure(cell)) >= _NEARLY]
     if 0 < len(small) < len(names):  # no names beside some with capitals: mariposa, trae zumo
         names = [at for at in names if at not in small]
+    names = _before_times(columns, names)
     names = _of_children(columns, names) or [at for at in names if not columns[at].repeats] or names
     if _is_grid([columns[at] for at in names], len(names) == _filled(columns), delimiter == wide):
         if not headed:
@@ -218,6 +234,18 @@ def _of_children(columns: Sequence[_Column], names: Sequence[int]) -> list[int]:
     found = [at for at in names if columns[at].runs]
     parts = len(found) > 1 and any(columns[at].known >= _MOSTLY for at in found)
     return found if parts or any(columns[at].whole for at in found) else []  # one word alone may be a group: Red
+
+
+def _before_times(columns: Sequence[_Column], names: Sequence[int]) -> list[int]:
+    """Return the columns of names that stand before times of day, where others stand behind: there are grown-ups.
+
+    ``Mia | Mill Lane | 7:05 | Jo Vost``: what tells a place beside the child is no name, either.
+    """
+    times = next((at for at, column in enumerate(columns) if column.timed), None)
+    before = [at for at in names if times is not None and at < times]
+    if not before:
+        return list(names)
+    return [at for at in before if not columns[at].placed] or before
 
 
 def names_in(cells: Iterable[str]) -> int:

@@ -46,7 +46,8 @@ _ROLE_WORDS = {
     Role.GOES_BY: """
         goes by, nickname, nick name, preferred name, preferred, preferred first name, known as, called, usual name,
         apodo, sobrenombre, nombre preferido, le dicen, se le llama, conocido como, rufname, spitzname, kosename,
-        genannt, prenom usuel, prenom d'usage, surnom, soprannome, detto, detta, diminutivo, alcunha, apelido
+        genannt, gerufen, gebrauchsname,
+        prenom usuel, prenom d'usage, surnom, soprannome, detto, detta, diminutivo, alcunha, apelido
         carinhoso, nome social, preferred forename, preferred given name, como e chamado, como e chamada, chosen name,
         name used,
         used name, everyday name, nombre usual, nombre de uso, nome abituale, nome usual, le decimos, le llamamos,
@@ -115,9 +116,22 @@ BE_CALLED = word_set("""
     rufen, nennen, called, call, known""")
 """A question of a form that opens with one of the first and has one of the second asks what a child goes by."""
 
+IN_USE = word_set("""
+    preferred, chosen, used, usual, everyday, usuel, d'usage, usage, utilise, choisi, courant, prefere, uso, d'uso,
+    usado, utilizado, preferido, elegido, habitual, social, sociale, preferito, usato, scelto, abituale, d'elezione,
+    elezione,
+    elettivo, escolhido, bevorzugter, bevorzugt, gewunschter, gewahlter, verwendeter, benutzter, gebrauchlicher""")
+GIVEN_WORDS = word_set("name, forename, nombre, prenom, vorname, nome")
+"""A title with one of each, and nothing else, is over what a child goes by: ``Nome d'elezione``."""
+
 LANGUAGE_WORDS = word_set("""
     language, languages, idioma, idiomas, lengua, lenguas, langue, langues, lingua, lingue, linguas""")
 """A longer title with one of these is over the language of a child: ``Home language``, ``Língua em casa``."""
+
+REACHED = word_set("""
+    phone, telephone, phone number, email, e-mail, mail, telefon, telefonnummer, telefono, correo, telephone, courriel,
+    cellulare, telefone, telemovel, portable""")
+"""Titles over how somebody is reached: words that stand in no row of a child."""
 
 HAND_WORDS = word_set("hand, mano, main, mao")
 WRITING_WORDS = word_set("""
@@ -139,7 +153,9 @@ ABOUT_THE_CHILD = CHILD_WORDS | word_set("""
     legal, del, de, la, el, du, votre, des, der, ihres, ihr, tuo, suo, il, di, do, da, o, seu, sua, what, is,
     the, your, of, my, please, enter, cual, es, su, quel, est, le, wie, ist, lautet, qual, e, or, ou, oder, al,
     alu, alum, stu, stud, elv, sch, schul, son, sa, vos, leur, ton, ta, what's, whats, vostro, vostra, suoi,
-    dello, della, seus, suas""")
+    dello, della, seus, suas, legale, legaux, officiel, officiels, oficial, oficiales, amtlich, amtlicher, amtliche,
+    offiziell, offizieller, offizielle, ufficiale, civil, civile, anagrafico, registro, registered, official, passport,
+    l'etat, etat, standesamtlicher, ausweis, laut""")
 """Words that a header may carry besides what the column holds: ``Child's legal first name``."""
 
 ORDINALS = {word: number for number, words in enumerate((

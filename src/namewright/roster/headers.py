@@ -22,13 +22,16 @@ from namewright.roster.header_words import (
     CALLED_QUESTIONS,
     CHILD_CALLED,
     CHILD_WORDS,
+    GIVEN_WORDS,
     GOES_BY_WORDS,
     HAND_WORDS,
     HEADER_WORDS,
+    IN_USE,
     LANGUAGE_WORDS,
     MAYBE_WHOLE,
     NOT_NAMES,
     ORDINALS,
+    REACHED,
     SAYS_NAME,
     SIDES,
     SOMEBODY_ELSE,
@@ -36,7 +39,7 @@ from namewright.roster.header_words import (
     YOURS,
 )
 from namewright.roster.heading_words import COLOURS
-from namewright.roster.known import is_family, is_given
+from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.vocabulary import DAYS, GROUPS, HANDS, MONTHS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
 from namewright.settings import Hand
 from namewright.store import keeps_names
@@ -140,6 +143,8 @@ def _is_a_child(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
     ``Zak`` is a pupil elsewhere, and beside a family name a child.
     """
     pairs = [(strip_numbering(cell), role) for cell, role in zip(cells, known, strict=True) if cell]
+    if any(fold(cell) in REACHED and not is_known(cell) for cell, _ in pairs):
+        return False  # Niño, Parada, Hora, Teléfono
     others = [cell for cell, role in pairs if role is None]
     if any(role in NAME_ROLES and is_given(cell) for cell, role in pairs) and any(map(is_family, others)):
         return True
@@ -196,6 +201,8 @@ def header_role(cell: str) -> Role | None:
         return Role.GOES_BY
     if _tells_of_others(words):
         return Role.OTHER
+    if _is_in_use(words):
+        return Role.GOES_BY
     if not HAND_WORDS.isdisjoint(words.split()) and not WRITING_WORDS.isdisjoint(words.replace("-", " ").split()):
         return Role.HAND
     for text in _tries(words):
@@ -224,6 +231,12 @@ def _in_two_languages(words: str) -> Role | None:
     if said <= NAME_ROLES and len(said) > 1:
         said -= {Role.FULL}  # Nome - Name
     return said.pop() if len(said) == 1 and _TWICE.search(words) else None
+
+
+def _is_in_use(words: str) -> bool:
+    """Say whether a title is over the name that a child uses, beside one of papers: ``Nombre de uso``."""
+    parts = set(_BETWEEN_PARTS.sub(" ", words).split()) - ABOUT_THE_CHILD - {"first", "given"}
+    return not IN_USE.isdisjoint(parts) and not GIVEN_WORDS.isdisjoint(parts) and parts <= IN_USE | GIVEN_WORDS
 
 
 def _asks_what_called(words: str) -> bool:

@@ -93,6 +93,9 @@ CLASS_OPENINGS = word_set("""
     ceip, gruppenliste, klassenliste, kinderliste, sitzplan, stundenplan, essensplan, dienstplan""")
 """First words of a class that is named after something: ``Salle des Tournesols``."""
 
+LINES = word_set("ruta, route, ligne, linie, linea, linha, rota, recorrido, percorso, trajet, tour, autocarro, autobus")
+"""A bus by its number: ``Ruta 4``; alone some are names."""
+
 CLASS_ENDINGS = ("gruppe", "gruppen", "klasse", "schule", "kindergarten", "tagesstatte", "kalender", "gesprache",
                  "kinder", "nraum", "zimmer", "liste", "listen")
 """Endings of German words in one for a class, its room or a list: ``Bärengruppe``, ``Erlenraum``, ``Telefonliste``."""

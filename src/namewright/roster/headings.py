@@ -28,6 +28,7 @@ from namewright.roster.heading_words import (
     GREETINGS,
     HEADING_WORDS,
     LEVELS,
+    LINES,
     LISTS,
     MAIL_LABELS,
     NOTE_WORDS,
@@ -439,7 +440,7 @@ def _names_a_class(words: list[str]) -> bool:
         return True
     place = (last in PLACES and not (is_given(first) and is_family(last))) or (
         last in OVER_NAMES and not is_known(last) and not lean(first) > 0)
-    numbered = first in CLASS_OPENINGS and len(rest) == 1 and (last.isdigit() or (
+    numbered = (first in CLASS_OPENINGS or first in LINES) and len(rest) == 1 and (last.isdigit() or (
         last in COLOURS and not is_given(first) and not is_given(last)))  # Mesa 2, Gruppe Blau
     if numbered or (first in ARTICLES and bool(rest) and all(word in CHILDREN for word in rest)):
         return True

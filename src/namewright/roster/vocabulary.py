@@ -81,7 +81,8 @@ LEADERS = word_set("""
     remplacante, accompagnateur, accompagnatrice, intervenant, intervenante, monitor, monitora, conductor, conductora,
     chofer, suplente, sustituto, sustituta, acompanante, conducente, supplente, accompagnatore, istruttore,
     istruttrice, coordinatrice, coordinatore, motorista, condutor, condutora, coordenador, coordenadora, substituto,
-    substituta, vigilante, acompanhante, coordinator, coordinador, coordinadora, coordinateur""")
+    substituta, vigilante, acompanhante, begleitung, begleiter, begleiterin, busbegleitung, autista,
+    assistente, coordinator, coordinador, coordinadora, coordinateur""")
 """Who leads, drives or looks after children: a label before an adult's name. Jobs that children have are not here."""
 
 GROUPS = word_set("""
