@@ -131,7 +131,7 @@ def _are_classes(rows: Mapping[int, Sequence[str]], filled: Sequence[int]) -> bo
     known, whole = given_share(names) >= _HALF, all(" " in name and " " not in head for name in names for head in heads)
     ragged = len(set(map(len, columns))) > 1 and all(map(_is_filled_from_the_top, _down(others, filled)))
     led = known and all(fold(head.split()[0]) in ARTICLES for head in heads)
-    return all(map(_may_name_a_group, heads)) and (led or (ragged and (known or whole)))
+    return all(map(_may_name_a_group, heads)) and (led or (ragged and whole))
 
 
 def _down(rows: Sequence[Sequence[str]], filled: Sequence[int]) -> Iterator[list[bool]]:

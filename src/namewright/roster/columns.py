@@ -14,8 +14,10 @@ from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.roster.contents import Judged, judge, names_in
 from namewright.roster.headers import are_sides, header_role, header_roles
+from namewright.roster.heading_words import GREETINGS, OPENERS
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.name_order import BOTH_BY_COMMA
+from namewright.roster.names_in_text import is_small
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 from namewright.store import keeps_names
@@ -26,6 +28,7 @@ DELIMITERS = ("\t", ";", "|", WIDE_SPACE, ",")
 _HEADER_WITHIN = 10
 _MAX_JOINED = 20
 _HALF, _NEARLY_ALL = 0.5, 0.8
+_SAID = 3  # words in small letters that make a sentence
 _MOST_TITLES, _LEAST_ROWS, _MANY_CELLS = 5, 2, 4
 _TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
 _PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
@@ -300,6 +303,13 @@ def _has_a_sparse_column(filled: Sequence[str]) -> bool:
         all(word[0].isupper() for word in words) and (len(words) > 1 or is_given(words[0])) for words in said)
 
 
+def _is_said(line: str) -> bool:
+    """Say whether a line is a sentence that opens with a small word or a greeting: ``Este mes con Mia, Leo …``."""
+    first, *words = line.split()
+    small = sum(map(is_small, words))
+    return small >= _SAID and fold(first.strip(",!:")) in OPENERS | GREETINGS and not is_given(first.strip(",!:"))
+
+
 def _below_titles(filled: Sequence[str], delimiter: str) -> Sequence[str]:
     """Return the lines below those without the sign at the top, where all have as many cells, and these are many."""
     top = next((at for at, line in enumerate(filled[: _MOST_TITLES + 1]) if delimiter in line.strip()), 0)
@@ -316,23 +326,25 @@ def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
     three or more on three lines, since ``Family, Given`` has one comma. Quoted cells (``"Moss, Katie",K``) make two
     enough.
     """
+    if delimiter in ";," and share(map(_is_said, filled)) > _HALF:
+        return False
     if delimiter == ";" and _has_a_sparse_column(filled):
         return True
     filled = _below_titles(filled, delimiter)
     if delimiter == ",":
         filled = [_DECIMALS.sub("0", line) for line in filled]
-    least, share, lines = {"\t": (2, 0.5, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))
+    least, most, lines = {"\t": (2, 0.5, 1), ",": (3, 0.8, 3)}.get(delimiter, (2, 0.6, 1))
     if delimiter == "," and all(line.lstrip().startswith('"') for line in filled):
         least, lines = 2, 1
     elif delimiter == "," and all(map(_TWO_CELLS.fullmatch, filled)):
         least, lines = 2, _PLAINLY_CUT
-    if sum(delimiter in line for line in filled) < share * len(filled):
+    if sum(delimiter in line for line in filled) < most * len(filled):
         return False
     if len(filled) < lines or (delimiter == WIDE_SPACE and any("," in line for line in filled)):
         return False
     count = sum(sum(map(bool, split_cells(line, delimiter) or ())) >= least for line in filled)
     if delimiter == "\t" and count < len(filled):
         count = sum(len(stray_cells(line)) >= least for line in filled)
-    return count > 0 and count >= share * len(filled)
+    return count > 0 and count >= most * len(filled)
 
 

@@ -239,7 +239,7 @@ OPENERS = MAYBE | word_set("""
     danach, hier, dort, heute, morgen, lo, gli, uno, quando, perche, non, per, al, alla, di, da, dal, dalla, dopo,
     prima, ci, c'e, c’e, questo, questa, questi, queste, tutti, tutte, ogni, anche, ma, e, qualsiasi, oggi, domani,
     in, nel, nella, nello, o, os, as, uma, nao, em, na, nos, nas, ao, com, depois, ha, estes, tambem, mas, qualquer,
-    hoje, amanha, lembre""")
+    hoje, amanha, lembre, diesen, diese, dieser, dieses, diesem, merci, gracias, grazie, danke, obrigada""")
 """Words that open a sentence and are no child there, a name though some may be: small words, and what is asked."""
 
 JOBS = word_set("""

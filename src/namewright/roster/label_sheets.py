@@ -129,7 +129,8 @@ def _are_names_alone(rows: Sequence[_Row]) -> bool:
     if any(header_role(cell) is not None for row in rows[:1] for cell in row.cells) or any(map(_shares_a_word, rows)):
         return False
     parted = all("," in cell for cell in cells)
-    return parted or given_share(cells) >= _HALF or full >= _SURELY
+    spaced = not tabs and len(rows) > 1 and all(len(cell.split()) == _LINES for cell in cells)
+    return parted or given_share(cells) >= _HALF or full >= _SURELY or spaced
 
 
 def _is_whole(cell: str) -> bool:

@@ -14,7 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
-from namewright.roster.heading_words import CHILDREN, GREETINGS, HEADING_WORDS, LEVELS, OPENERS
+from namewright.roster.heading_words import CHILDREN, DEARS, GREETINGS, HEADING_WORDS, LEVELS, OPENERS
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.names_in_text import is_small
 from namewright.roster.several import Several
@@ -28,6 +28,8 @@ _TOLD_APART = pattern(rf"[.,;!]\s+|\s+(?:{AND})\s+")
 _COLON = pattern(r"\s?:\s+(?=\S)", needs=":")
 _CLOSED = pattern(r"(?<=[^\W\d_]{2})\s?[.!?…]+(?=\s|$)|\s*[^\w\s.,;:!?'’()&/+·‐-]+(?=\s|$)")
 """Where names end before more is said: a sign that ends a sentence, not an initial, or a picture."""
+_LISTED = pattern(rf"[^\W\d_a-zß-ÿ][\w’'-]+(?:,\s+|\s+(?:{AND}|&)\s+)[^\W\d_a-zß-ÿ][\w’'-]+")
+"""Two words with capitals, about a comma or an “and”."""
 _SENTENCES = pattern(r"(?<=[^\W\d_]{3})[.!?…]+\s+(?=[^\W\d_])")
 _CLAUSES = pattern(r"[.,!?…;]+(?:\s|$)|[^\w\s.,;:!?'’()&/+·‐-]+")
 _NAMING = word_set("""
@@ -78,12 +80,22 @@ def is_a_text(text: str) -> bool:
 
     A remark of several sentences stands behind a name and a sign.
     """
+    if _names_some_in_passing(text):
+        return True
     clauses = [clause.split() for clause in _SENTENCES.split(text) if clause.strip()]
     words = text.split()
     if len(clauses) < _BETWEEN or sum(map(is_small, words)) <= _SMALL or is_given(words[0].strip(",.:;")):
         return False
     signs = any(word[-1] in ",:;" or word in "-–—" or word[0] == "(" for word in clauses[0][:_MOST_WORDS])
     return not signs and any(map(is_small, clauses[0]))
+
+
+def _names_some_in_passing(text: str) -> bool:
+    """Say whether a sentence opens with a small word or a greeting and lists names: ``Bitte mit Mia, Leo üben``."""
+    opening = fold(text.split()[0]).strip(",!:") if text.strip() else ""
+    if opening not in OPENERS | GREETINGS | DEARS or is_given(text.split()[0].strip(",!:")):
+        return False
+    return sum(map(is_small, text.split())) > _SMALL and _LISTED.search(text, len(opening)) is not None
 
 
 def speaks_of_several(text: str) -> Several | None:
