@@ -55,3 +55,40 @@ def test_under_a_title_of_groups_unknown_words_are_asked_about(title: str) -> No
                                   "Will Day\nMia Kinder\nLeo Tag\nAva Reading"])
 def test_children_called_so_stay(text: str) -> None:
     assert len(practised(text)) == len(text.splitlines())
+
+
+REGISTERS = [("Present", "Absent", "Late"), ("Here", "Away", "Sick"), ("Presentes", "Ausentes", "Retrasos"),
+             ("Asiste", "Falta", "Llega tarde"), ("Présents", "Absents", "En retard"), ("Da", "Fehlt", "Krank"),
+             ("Anwesend", "Abwesend", "Verspätet"), ("Presenti", "Assenti", "In ritardo"),
+             ("Presentes", "Faltas", "Atrasos")]
+CLASSES = [["Mia", "Leo", "Ava", "Otis"], ["Mia Vost", "Leo Tarn", "Ava Moss", "Otis Bell"],
+           ["Xobrel Vank", "Zuthe Menk", "Vemka Drun", "Rinno Tovel"], ["Xobrel", "Zuthe", "Vemka", "Rinno"]]
+
+
+@pytest.mark.parametrize("states", REGISTERS)
+@pytest.mark.parametrize("names", CLASSES)
+@pytest.mark.parametrize("sign", [", ", "; "])
+@pytest.mark.parametrize("end", [": ", " – "])
+def test_behind_states_stand_the_children_of_the_class(
+        states: tuple[str, ...], names: list[str], sign: str, end: str) -> None:
+    here, away, late = states
+    text = f"{here}{end}{sign.join(names[:2])}\n{away}{end}{names[2]}\n{late}{end}{names[3]}"
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize("states", REGISTERS)
+@pytest.mark.parametrize("names", CLASSES)
+@pytest.mark.parametrize("end", ["", ":", " (2)"])
+def test_states_over_blocks_are_nobody(states: tuple[str, ...], names: list[str], end: str) -> None:
+    if states[0] == "Da":  # so short a word may be anybody's
+        return
+    text = f"{states[0]}{end}\n{names[0]}\n{names[1]}\n\n{states[1]}\n{names[2]}\n{states[2]}\n{names[3]}"
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize("sign", ["\t", " – ", ": "])
+def test_states_in_capitals_behind_names_are_nobody(sign: str) -> None:
+    for states in REGISTERS:
+        text = "\n".join((f"Xobrel Vank{sign}{states[0]}", f"Zuthe Menk{sign}{states[1]}",
+                          f"Vemka Drun{sign}{states[0]}", f"Rinno Tovel{sign}{states[0]}"))
+        assert [child.practice for child in read_roster(text).children] == ["Xobrel", "Zuthe", "Vemka", "Rinno"]

@@ -97,3 +97,25 @@ def test_several_sentences_are_no_child(text: str) -> None:
                                   "Vost, Xobrel: allergic to nuts. Has an epipen and sits in front."])
 def test_a_remark_of_several_sentences_is_no_text(text: str) -> None:
     assert not is_a_text(text)
+
+
+NOTES = ["This month please practise with {}, {} and {}; {} is away.",
+         "Dear sub, {} and {} need help, {} can write. {} is sick.",
+         "Este mes practica por favor con {}, {} y {}; {} está ausente.",
+         "Por favor trabaja hoy con {}, {} y los mellizos {} y {}.",
+         "Ce mois-ci, merci de travailler avec {}, {} et {} ; {} est absent.",
+         "Diesen Monat bitte mit {}, {} und {} üben; {} fehlt heute.",
+         "Bitte übe mit {}, {} und den Zwillingen {} und {}.",
+         "Questo mese per favore esercitati con {}, {} e {}; {} è assente.",
+         "Este mês por favor pratica com {}, {} e {}; {} está ausente."]
+
+
+@pytest.mark.parametrize("note", NOTES)
+@pytest.mark.parametrize("names", [("Mia", "Leo", "Ava", "Otis"), ("Xobrel", "Zuthe", "Vemka", "Rinno")])
+@pytest.mark.parametrize("count", [1, 2])
+def test_a_note_that_names_children_in_passing_is_asked_about(note: str, names: tuple[str, ...], count: int) -> None:
+    """Never is its first word a child, nor are some of them left out in silence."""
+    text = "\n".join((note.format(*names), note.format("Noah", "Ida", "Tilo", "Bo"))[:count])
+    with pytest.raises(RosterError) as caught:
+        read_roster(text)
+    assert all(line.outcome is Outcome.LEFT_OUT and line.notes for line in caught.value.lines)

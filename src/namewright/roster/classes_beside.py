@@ -28,10 +28,8 @@ from namewright.roster.vocabulary import LATE, NAME_ROLES, STATES, fold, word_se
 _AGES = word_set("""
     anni, anos, ans, jahre, year, years, old, olds, ano, anno, grade, infantil, an, piccoli, mezzani, grandi, petits,
     moyens, grands, toddlers, infants, krippe, vorschule, vorschulkinder""")
-_STATES = word_set("""
-    in, da, excused, left early, asiste, asisten, faltas, retraso, retrasos, retards, excuse, excuses, entschuldigt,
-    verspatung, ritardi, giustificati, atrasos, faltou, justificadas""")
-"""What is a state beside another in a row of titles, and may be else anywhere else."""
+_STATES = word_set("in, da, verspatung")
+"""What is a state beside another in a row of titles, and may be anything else elsewhere."""
 _FEWEST, _LEAST = 3, 2  # rows, and columns
 _MOST_LINES, _MOST_ABOVE = 5_000, 3
 _HALF = 0.5
@@ -74,10 +72,10 @@ def _groups(lines: Sequence[Line], sign: str) -> list[Line]:
     if len(rows) <= 1 or len(rows) <= len(below):
         return []
     filled = sorted({place for cells in rows.values() for place, cell in enumerate(cells) if cell})
-    filled = [place for place in filled if not _counts(place, rows)]
-    if not _are_classes(rows, filled):
+    names = [place for place in filled if not _counts(place, rows)]
+    if len(filled) > len(names) + 1 or not _are_classes(rows, names):  # numbers of their own: numbered
         return []
-    return list(_one_by_one(lines, rows, filled))
+    return list(_one_by_one(lines, rows, names))
 
 
 def _cells(text: str, sign: str) -> Sequence[str]:

@@ -315,8 +315,9 @@ def _below_titles(filled: Sequence[str], delimiter: str) -> Sequence[str]:
     top = next((at for at, line in enumerate(filled[: _MOST_TITLES + 1]) if delimiter in line.strip()), 0)
     if not top or len(filled) - top < _LEAST_ROWS:
         return filled
-    sizes = {len(split_cells(line, delimiter) or ()) for line in filled[top:]}
-    return filled[top:] if len(sizes) == 1 and min(sizes) >= _MANY_CELLS else filled
+    rows = [split_cells(line, delimiter) or () for line in filled[top:]]
+    even = len(set(map(len, rows))) == 1 and all(sum(map(bool, cells)) >= _MANY_CELLS for cells in rows)
+    return filled[top:] if even else filled
 
 
 def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:

@@ -513,6 +513,8 @@ def _kind(cell: str) -> Role:
         return Role.OTHER
     if folded in HANDS or folded in SUPPORTS:
         return Role.HAND if folded in HANDS else Role.SUPPORT
+    if is_state(_IN_BRACKETS.sub("", cell).strip()):  # Absent (sick)
+        return Role.OTHER
     *before, last = folded.split()
     if before and last in ANY_DAYS and not is_given(before[0]):  # Chess Mon
         return Role.OTHER

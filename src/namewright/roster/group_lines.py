@@ -13,7 +13,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.patterns import pattern
 from namewright.roster.known import opens_with_given
-from namewright.roster.vocabulary import STREETS, fold
+from namewright.roster.vocabulary import LATE, STATES, STREETS, fold
 
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?(?:uhr|h|[ap]\.?m\.?))?\s+(?:[-–—]\s+)?(?P<stop>[^\W\d_].*)", re.IGNORECASE)
 _AGED = pattern(
@@ -22,6 +22,7 @@ _AGED = pattern(
 _COUNTS = pattern(
     r"\s*(?P<what>[^:,;]{2,40}):(?:\s*(?:\d+\s?[x×]\s?[^\s,;]+|[^\s,;:]{1,8}\s?[:=]\s?\d+)\s*(?:[,;·/]|$)){2,}\s*")
 _OVER = pattern(r"[^(\[\n]{2,60}[(\[]\s?(\d{1,3})\s?[)\]]\s*:?\s*", needs="([")
+_ALONE = pattern(r"\s*([^\W\d_][^\W\d_ ]*(?: [^\W\d_]+)?)\s*(?:[(\[]?[0-9]{1,3}[)\]]?)?\s*:?\s*")
 _BESIDE = pattern(r"\s[-–—]\s|[:,(&]|->|→")  # behind it may stand a child
 _FEW, _TOTALS = 2, 2
 _SOME = 0.4  # of the lines: where more have a time, it is beside each name
@@ -57,6 +58,13 @@ def counted_titles(texts: Sequence[str]) -> frozenset[int]:
     alone = all(found[at] > _FEW and not "".join(texts[at - 1 : at]).strip() and (
         not opens_with_given(texts[at]) or any(map(begins_small, texts[at].split()))) for at in right)
     return right if len(right) > len(found) / 2 and (len(right) >= _FEW or alone) else frozenset()
+
+
+def state_titles(texts: Sequence[str]) -> frozenset[int]:
+    """Return the lines that are a state alone, where two or more others are so: ``Present`` over some, ``Absent``."""
+    found = {at: fold(match[1]) for at, text in enumerate(texts) if (match := _ALONE.fullmatch(text))
+             and fold(match[1]) in STATES | LATE}
+    return frozenset(found) if len(set(found.values())) >= _FEW else frozenset()
 
 
 def is_count(text: str) -> bool:

@@ -64,6 +64,10 @@ _TIME = ":"
 _CROWD = 2.5  # names behind a label on the average: parents and pets come in twos
 
 
+_HERE = frozenset(("da", "in"))
+"""Short words that are a state only beside another."""
+
+
 class _Head(NamedTuple):
     """What stands before the names of a line, and these; ``in_a_row`` with spaces alone between them."""
 
@@ -80,7 +84,8 @@ class _Group(NamedTuple):
 def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     """Return a heading and the children of each group, or the lines as they are where they tell no groups."""
     heads = {at: head for at, line in enumerate(lines) if (head := head_of(line.text)) and not heads_adults(line.text)}
-    if not may_be_jobs([head.label for head in heads.values()]) and not any(
+    labels = [head.label for head in heads.values()]
+    if not may_be_jobs(labels) and not _are_states(labels) and not any(
             _TIMED.match(head.label) or _CLOCK.search(head.label) or head.in_a_row or _PARTS.search(head.rest)
             or _PLACE.match(head.rest) for head in heads.values()):
         return _below_heads(lines)
@@ -100,6 +105,13 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     titles = _titles(lines, filled, told)
     return [each for at, line in enumerate(lines) for each in (
         _apart(line, told[at]) if at in told else (line.heading(line.text) if at in titles else line,))]
+
+
+def _are_states(labels: Sequence[str]) -> bool:
+    """Say whether each of two labels or more is a state, as in a register: ``Here``, ``Da`` beside ``Fehlt``."""
+    states = list(map(is_state, labels))
+    return len(labels) > 1 and any(states) and all(
+        state or fold(label) in _HERE for state, label in zip(states, labels, strict=True))
 
 
 def _wishes(heads: Mapping[int, _Head]) -> frozenset[int]:
@@ -347,6 +359,8 @@ def _come_again(groups: Sequence[_Group], names: Sequence[str], shared: str) -> 
 def _are_groups(groups: Sequence[_Group], shared: str) -> bool:
     """Say whether labels with something or nothing shared are surely no names, and names stand behind them."""
     names = list(chain.from_iterable(group.names for group in groups))
+    if _are_states([group.label for group in groups]):
+        return not _come_again(groups, names, shared)
     several = any(len(group.names) > 1 for group in groups)
     timed = shared == _TIME or (shared and all(_CLOCK.search(group.label) for group in groups))
     if not (several or timed) or _come_again(groups, names, shared):

@@ -95,7 +95,7 @@ def _names_some_in_passing(text: str) -> bool:
     opening = fold(text.split()[0]).strip(",!:") if text.strip() else ""
     if opening not in OPENERS | GREETINGS | DEARS or is_given(text.split()[0].strip(",!:")):
         return False
-    return sum(map(is_small, text.split())) > _SMALL and _LISTED.search(text, len(opening)) is not None
+    return sum(map(is_small, text.split())) >= _SMALL and _LISTED.search(text, len(opening)) is not None
 
 
 def speaks_of_several(text: str) -> Several | None:

@@ -47,7 +47,7 @@ from namewright.roster.foot_rows import foot_rows
 from namewright.roster.form_letters import without_form_letters
 from namewright.roster.forms import from_a_form
 from namewright.roster.further_tables import from_further_tables
-from namewright.roster.group_lines import counted_titles
+from namewright.roster.group_lines import counted_titles, state_titles
 from namewright.roster.grown_up_rows import grown_up_rows
 from namewright.roster.headers import header_roles, titles_for
 from namewright.roster.hours import without_hours
@@ -152,8 +152,9 @@ def _from_pages(lines: list[Line]) -> list[Line]:
 
 
 def _counted_told(lines: list[Line]) -> list[Line]:
-    """Return the lines that count the names below as headings."""
-    counted = counted_titles([line.text for line in lines])
+    """Return the lines that count the names below, or tell their state, as headings."""
+    texts = [line.text for line in lines]
+    counted = counted_titles(texts) | state_titles(texts)
     return [line.heading(line.text) if at in counted else line for at, line in enumerate(lines)] if counted else lines
 
 

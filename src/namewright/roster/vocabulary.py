@@ -105,7 +105,10 @@ STATES = word_set("""
     nouvelle, nouveaux, nouvelles, absente, absents, absentes, presente, presents, presentes, malade, parti, partie,
     radie, radiee, nuevo, nueva, nuevos, nuevas, ausente, ausentes, falta, faltan, enfermo, enferma, baja, alta,
     nuovo, nuova, nuovi, nuove, assente, assenti, presenti, manca, mancano, malato, malata, ritirato, ritirata,
-    trasferito, trasferita, novo, nova, novos, novas, faltam, doente, saiu, transferido, transferida""")
+    trasferito, trasferita, novo, nova, novos, novas, faltam, doente, saiu, transferido, transferida, tardy, excused,
+    unexcused, left early, faltas, retrasos, retraso, llega tarde, enfermos, enfermas, justificados, asiste, asisten,
+    retards, en retard, malades, excuses, verspatet, entschuldigt, unentschuldigt, kranke, ritardi, in ritardo, malati,
+    malate, giustificati, atrasos, atrasados, atrasadas, atrasado, atrasada, doentes, faltou, justificadas""")
 """Whether a child is here, or comes or goes: a label or a cry before a name (``Absent: Mia``, ``NEW! Mia``)."""
 
 LATE = word_set("tardy, late, verspatet, retard, tarde, ritardo, atrasado, atrasada")
