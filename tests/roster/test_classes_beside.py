@@ -69,7 +69,8 @@ def test_under_ages_levels_and_states_every_column_is_a_group(
 
 @pytest.mark.parametrize("first", ["", "No.", "Nr."])
 def test_a_column_that_counts_the_rows_is_no_group(first: str) -> None:
-    text = f"{first}\tGroupe rouge\tGroupe bleu\n1\tMia Vost\tIda Moss\n2\tXobrel Quix\tZuthe Drun\n3\t\tNoah Bell"
+    heads = ("Grupo Rojo", "Grupo Azul") if first == "No." else ("Groupe rouge", "Groupe bleu")
+    text = f"{first}\t{heads[0]}\t{heads[1]}\n1\tMia Vost\tIda Moss\n2\tXobrel Quix\tZuthe Drun\n3\t\tNoah Bell"
     assert practised(text) == ["Mia", "Xobrel", "Ida", "Zuthe", "Noah"]
 
 

@@ -107,6 +107,7 @@ NOTES = ["This month please practise with {}, {} and {}; {} is away.",
          "Diesen Monat bitte mit {}, {} und {} üben; {} fehlt heute.",
          "Bitte übe mit {}, {} und den Zwillingen {} und {}.",
          "Questo mese per favore esercitati con {}, {} e {}; {} è assente.",
+         "Olá, {} e {} precisam de ajuda, {} escreve sozinha. {} está doente hoje.",
          "Este mês por favor pratica com {}, {} e {}; {} está ausente."]
 
 

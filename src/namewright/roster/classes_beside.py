@@ -23,7 +23,7 @@ from namewright.roster.known import is_known, opens_with_given
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.several import may_be_a_name
 from namewright.roster.shares import given_share
-from namewright.roster.vocabulary import LATE, NAME_ROLES, STATES, fold, word_set
+from namewright.roster.vocabulary import GROUPS, LATE, NAME_ROLES, STATES, fold, word_set
 
 _AGES = word_set("""
     anni, anos, ans, jahre, year, years, old, olds, ano, anno, grade, infantil, an, piccoli, mezzani, grandi, petits,
@@ -150,6 +150,8 @@ def _is_a_name(cell: str) -> bool:
 def _is_of_a_group(head: str) -> bool:
     """Say whether a cell is about a class, an age or a state."""
     bare = fold(head).strip(_SIGNS)
+    if not GROUPS.isdisjoint(words := bare.split()) and len(words) == _LEAST:  # Grupo Azul, though Azul is a name
+        return True
     return _is_a_state(head) or _names_a_class(head) or _SHORT.fullmatch(bare) is not None or _is_of_a_level(bare)
 
 

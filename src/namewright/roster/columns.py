@@ -306,8 +306,10 @@ def _has_a_sparse_column(filled: Sequence[str]) -> bool:
 def _is_said(line: str) -> bool:
     """Say whether a line is a sentence that opens with a small word or a greeting: ``Este mes con Mia, Leo …``."""
     first, *words = line.split()
-    small = sum(map(is_small, words))
-    return small >= _SAID and fold(first.strip(",!:")) in OPENERS | GREETINGS and not is_given(first.strip(",!:"))
+    bare = first.strip(",!:")
+    greets = fold(bare) in GREETINGS and (bare != first or not is_given(bare))  # Olá, Mia e Leo …
+    opens = fold(bare) in OPENERS and not is_given(bare)
+    return (greets or opens) and sum(map(is_small, words)) >= _SAID
 
 
 def _below_titles(filled: Sequence[str], delimiter: str) -> Sequence[str]:

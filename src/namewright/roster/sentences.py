@@ -92,8 +92,10 @@ def is_a_text(text: str) -> bool:
 
 def _names_some_in_passing(text: str) -> bool:
     """Say whether a sentence opens with a small word or a greeting and lists names: ``Bitte mit Mia, Leo üben``."""
-    opening = fold(text.split()[0]).strip(",!:") if text.strip() else ""
-    if opening not in OPENERS | GREETINGS | DEARS or is_given(text.split()[0].strip(",!:")):
+    first = text.split()[0] if text.strip() else ""
+    opening = fold(bare := first.strip(",!:"))
+    greets = opening in GREETINGS | DEARS and bare != first  # Olá, Mia e Leo …
+    if not greets and (opening not in OPENERS | GREETINGS | DEARS or is_given(bare)):
         return False
     return sum(map(is_small, text.split())) >= _SMALL and _LISTED.search(text, len(opening)) is not None
 
