@@ -86,3 +86,10 @@ def test_numbered_names_are_no_column_of_numbers() -> None:
 def test_a_word_for_a_child_behind_an_apostrophe_is_a_title(title: str) -> None:
     text = pasted(f"{title}|Zibblefax", "Mira Vost|mamie", "Tilo Tarn|tata", "Anna Rey|mamie")
     assert len(read_roster(text).children) == 3
+
+
+def test_blanks_to_fill_in_make_no_second_word_of_a_name() -> None:
+    """``Lathdler ____`` is one word, so single names in turn are no columns of something else."""
+    names = ["Lathdler", "Vounbu", "Veipes", "Falnyy", "Keilkwe", "Gadlitri", "Medlum", "Themmith"]
+    roster = read_roster("\n".join(["Children (8)", *(f"{name} ____" for name in names)]))
+    assert [child.practice for child in roster.children] == names

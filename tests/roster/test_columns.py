@@ -227,3 +227,23 @@ def test_figures_among_words_in_small_letters_make_no_column_of_names() -> None:
     names = ("Xamim Vosthelian", "Berolt Zellumi", "Thouga Quinthar", "Quorrik Marnov", "Zandelle Tarnu", "Vexil Dolt")
     roster = read_roster("\n".join(f"{name}; {told[at % 3]}" for at, name in enumerate(names)))
     assert [child.practice for child in roster.children] == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize("sign", ["\t", ";", "; ", " | ", ", "])
+def test_a_mark_of_sameness_swallows_no_rows(sign: str) -> None:
+    """A quotation mark alone in a cell opens nothing: it says that the cell is as the one above."""
+    rows = [("Mira Vost", "Room 4", "bus 2"), ("Xobrel Quix", '"', '"'), ("Leo Tarn", '"', "car"),
+            ("Ida Moss", '"', '"'), ("Noah Fenn", "Room 5", '"'), ("Ava Rey", '"', "on foot")]
+    roster = read_roster("\n".join(map(sign.join, rows)))
+    assert [child.practice for child in roster.children] == ["Mira", "Xobrel", "Leo", "Ida", "Noah", "Ava"]
+
+
+def test_a_mark_that_is_never_closed_swallows_no_row() -> None:
+    """What opens a second time was not closed: whoever stands there is a child."""
+    roster = read_roster('Name;Note\nMira Vost;"left\nLeo Tarn;"right\nIda Moss;')
+    assert [child.practice for child in roster.children] == ["Mira", "Leo", "Ida"]
+
+
+def test_a_cell_may_begin_with_a_line_break() -> None:
+    rows = lay_out(["Name;Note;Bus", 'Mira Vost;"', 'likes red";2', "Leo Tarn;;3"]).rows
+    assert [row.cells for row in rows][1:] == [("Mira Vost", "likes red", "2"), ("Leo Tarn", "", "3")]

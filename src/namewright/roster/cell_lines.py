@@ -153,7 +153,7 @@ def _are_no_names(column: Sequence[str], names: Sequence[str]) -> bool:
     about = share(not (OTHER_PEOPLE | CARE).isdisjoint(each) for each in words) >= _HALF
     again = len({fold(cell) for cell in column}) <= _MOSTLY * len(column)
     small = share(map(begins_small, column)) >= _NEARLY_ALL and not any(map(begins_small, names))
-    single = all(len(each) == 1 for each in words) and all(" " in name.strip() for name in names)
+    single = all(len(each) == 1 for each in words) and all(" " in fold(name) for name in names)
     return about or again or small or (single and given_share(column) <= _FEW_NAMES)
 
 

@@ -208,15 +208,24 @@ def split_cells(line: str, delimiter: str) -> list[str] | None:
         return re.split(r" {2,}", line.strip())
     if '"' not in line:
         return [" ".join(cell.split()) for cell in line.split(delimiter)]
-    cells: list[str] = []
+    cells = _cut(line, delimiter, sameness=False) if line.lstrip(" ").startswith('"') else None
+    if cells is not None and all(quoted for _, quoted in cells):  # a program quotes each cell of a line
+        return [cell for cell, _ in cells]
+    cells = _cut(line, delimiter, sameness=True)
+    return None if cells is None else [cell for cell, _ in cells]
+
+
+def _cut(line: str, delimiter: str, *, sameness: bool) -> list[tuple[str, bool]] | None:
+    """Return the cells of a line, and whether each was quoted; ``sameness`` says that a mark alone may mean it."""
+    cells: list[tuple[str, bool]] = []
     at = 0
     while at <= len(line):
-        closed = _quoted_cell(line, at, delimiter)
+        closed = _quoted_cell(line, at, delimiter, sameness=sameness)
         if closed == -1:
             return None
         end = closed or line.find(delimiter, at)
         end = len(line) if end < 0 else end
-        cells.append(_unquote(line[at:end]) if closed else " ".join(line[at:end].split()))
+        cells.append((_unquote(line[at:end]), True) if closed else (" ".join(line[at:end].split()), False))
         at = end + 1
     return cells
 
@@ -234,27 +243,35 @@ def _quoted(cell: str) -> str:
     return f'"{doubled}"'
 
 
-def _quoted_cell(line: str, at: int, delimiter: str) -> int:
-    """Return where a quoted cell that opens at ``at`` ends; 0 if it is not quoted, -1 if it is not closed."""
+def _quoted_cell(line: str, at: int, delimiter: str, *, sameness: bool) -> int:
+    """Return where a quoted cell that opens at ``at`` ends; 0 if it is not quoted, -1 if it is not closed.
+
+    A mark alone in its cell quotes nothing where it may say that the cell is as the one above.
+    """
     start = at
     while line.startswith(" ", start):
         start += 1
     if not line.startswith('"', start):
         return 0
+    alone = sameness and _ends_a_cell(line, start + 1, delimiter)
     close = start + 1
     while True:
         close = line.find('"', close)
         if close < 0:
-            return -1
+            return 0 if alone else -1
         if line.startswith('"', close + 1):
             close += 2
             continue
-        end = close + 1
-        while line.startswith(" ", end):
-            end += 1
-        if end == len(line) or line.startswith(delimiter, end):
-            return end
-        return 0
+        if alone and line[:close].rstrip(" ").endswith(delimiter):
+            return 0
+        return _ends_a_cell(line, close + 1, delimiter)
+
+
+def _ends_a_cell(line: str, at: int, delimiter: str) -> int:
+    """Return where a cell ends of which only spaces may follow; 0 where more does."""
+    while line.startswith(" ", at):
+        at += 1
+    return at if at == len(line) or line.startswith(delimiter, at) else 0
 
 
 def _unquote(cell: str) -> str:
@@ -270,11 +287,18 @@ def _rows(lines: Sequence[str], delimiter: str, most: int = 0) -> Iterable[Row]:
     while index < len(lines) and not (most and filled >= most):
         span = 1
         cells = split_cells(lines[index], delimiter)
-        if cells is None:
+        if cells is None or (cells[-1] == '"' and _closes_below(lines, index, delimiter)):
             cells, span = _join(lines, index, delimiter)
         yield Row(index, span, tuple(cells))
         filled += any(cells)
         index += span
+
+
+def _closes_below(lines: Sequence[str], index: int, delimiter: str) -> bool:
+    """Say whether a mark at the end of a line opens a cell that begins with a line break, and is none of sameness."""
+    below = lines[index + 1].partition('"') if index + 1 < len(lines) else ("", "", "")
+    return bool(below[1]) and bool(below[0].strip()) and delimiter not in below[0] and (
+        not below[2].strip() or below[2].lstrip().startswith(delimiter))
 
 
 def _join(lines: Sequence[str], index: int, delimiter: str) -> tuple[list[str], int]:
@@ -285,6 +309,8 @@ def _join(lines: Sequence[str], index: int, delimiter: str) -> tuple[list[str], 
         text = f"{text} {addition}"
         cells = split_cells(text, delimiter) if '"' in addition else None
         if cells is not None:
+            if any(cell.startswith('"') and cell != '"' and cell.count('"') % 2 for cell in cells):
+                break  # what opened was not closed: a child may stand on each line
             return cells, span
     return [" ".join(cell.replace('"', " ").split()) for cell in lines[index].split(delimiter)], 1
 

@@ -58,9 +58,11 @@ from namewright.roster.kin import from_kin
 from namewright.roster.known import opens_with_given
 from namewright.roster.label_sheets import from_label_sheets
 from namewright.roster.labelled_groups import from_labelled_groups
+from namewright.roster.leavers import without_leavers
 from namewright.roster.letters import greetings
 from namewright.roster.lines_of_names import from_lines_of_names
 from namewright.roster.log_lines import from_a_log
+from namewright.roster.margin_notes import without_margin_notes
 from namewright.roster.marks import with_brackets, without_marks, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
@@ -82,6 +84,7 @@ from namewright.roster.signed import signed_lines
 from namewright.roster.spelt_in_parts import from_parts
 from namewright.roster.spoken_signs import from_spoken_signs
 from namewright.roster.stacked import from_stacked_columns
+from namewright.roster.staff_blocks import without_staff
 from namewright.roster.titles_above import titles_above
 from namewright.roster.under_letters import from_alphabet
 from namewright.roster.unlike import Unlike, month_rows, perhaps_unlike, unlike_lines
@@ -114,7 +117,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
         bare, comments = from_reports(unwrapped(lines), lines)
         bare, inside = from_a_folder_tree(from_a_chat(bare, lines))
         bare, copied = without_copied_pages(bare)
-        inside = [*comments, *inside, *copied]
+        bare, others = _without_others(bare)
+        inside = [*comments, *inside, *copied, *others]
         bare = from_an_index(from_said_beside(from_passed_on(from_spoken_signs(bare))))
         bare = from_a_photo(from_arrows(from_parts(bare)))
         typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(bare)))))
@@ -141,6 +145,14 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     unlike |= unlike_lines(texts) if plain else grown_up_rows(table) | foot_rows(table) | month_rows(texts)
     unfolded = Unfolded(found, table, judge, unlike)
     return _with_asides(unfolded, asides) if asides else unfolded
+
+
+def _without_others(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines without adults in a block of their own, comments in the margin and children who left."""
+    found, staff = without_staff(lines)
+    found, margin = without_margin_notes(found)
+    found, gone = without_leavers(found)
+    return found, [*staff, *margin, *gone]
 
 
 def _from_pages(lines: list[Line]) -> list[Line]:

@@ -1,0 +1,96 @@
+"""Adults who stand in a block of their own beside the class, as on a list for a fire drill: told, and not made.
+
+A word for adults stands alone over them (``Staff``, ``Erwachsene:``, ``Adultos (2)``), and the block ends at an empty
+line or the next heading. Others must stand outside of it, for a list of nothing else is what was pasted to be made.
+Out of scope: names behind such a word (``headings``), and rows of a table (``grown_up_rows``).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from namewright.message import message
+from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
+from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.headings import heading_reason
+from namewright.roster.known import is_given, is_known, opens_with_given
+from namewright.roster.pasted import Line
+from namewright.roster.prose import Aside
+from namewright.roster.vocabulary import AND_WORDS, TEACHERS, fold, word_set
+
+_MANY = word_set("""
+    staff, adults, teachers, aides, helpers, volunteers, chaperones, grown-ups, grownups, personal, adultos, docentes,
+    maestras, maestros, profesores, profesoras, voluntarios, voluntarias, acompanantes, adultes, personnel,
+    enseignants, enseignantes, educateurs, accompagnateurs, benevoles, encadrants, erwachsene, lehrerinnen,
+    lehrkrafte, erzieherinnen, betreuer, begleitpersonen, freiwillige, adulti, personale, insegnanti, maestre,
+    educatrici, accompagnatori, volontari, pessoal, professores, professoras, educadoras, auxiliares, acompanhantes,
+    equipe educative, equipo docente""")
+_BESIDE = AND_WORDS | word_set("""
+    the, our, school, teaching, present, on, duty, here, escolar, docente, presentes, de, presents, anwesende, scolaire,
+    presenti, scolastico, escolares""")
+_STEMS = tuple(sorted({word[:5] for word in _MANY | TEACHERS}))
+_FRAME = pattern(r"\s*[(\[][^()\[\]]*[)\]]|[\d*#=~_•–—|/&+,-]+")
+_LONGEST, _MOST_WORDS = 40, 6
+_FEWEST = 2  # others than the adults, and no fewer than these
+_FEW_ADULTS = 4
+
+
+def without_staff(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines without the adults who stand under a word for them, and these."""
+    text = "\n".join([line.text for line in lines]).casefold()
+    if not any([stem in text for stem in _STEMS]):
+        return lines, []
+    heads = {at: many for at, line in enumerate(lines) if (many := _heads_adults(line.text)) is not None}
+    blocks = {at: block for at, many in heads.items() if (block := _block(lines, at, many=many))}
+    adults = {at: head for head, block in blocks.items() for at in block}
+    others = sum(any(map(is_letter, line.text)) and at not in adults and at not in heads
+                 and not heading_reason(line.text) for at, line in enumerate(lines))
+    if not adults or others < max(_FEWEST, min(len(adults), _FEW_ADULTS)):
+        return lines, []
+    return _told(lines, adults, blocks)
+
+
+def _told(lines: Sequence[Line], adults: Mapping[int, int],
+          heads: Mapping[int, object]) -> tuple[list[Line], list[Aside]]:
+    asides = [Aside(lines[at], (message("roster.among_adults", words=lines[head].text.strip(" :*=#_~-")[:60]),))
+              for at, head in sorted(adults.items())]
+    kept = [line.heading(line.text) if at in heads else line for at, line in enumerate(lines) if at not in adults]
+    return kept, asides
+
+
+def _heads_adults(text: str) -> bool | None:
+    """Say whether a line is a word for adults alone, and one for several; None where it is no such line.
+
+    A word for one teacher must have a colon behind it, and so must a word that is a given name, too.
+    """
+    if len(text) > _LONGEST or "\t" in text:
+        return None
+    label = fold(_FRAME.sub(" ", strip_numbering(text)))
+    words = [word.strip(":.") for word in label.split()]
+    known = [word for word in words if word in _MANY or word in TEACHERS]
+    if label not in _MANY and (not known or not all(word in known or word in _BESIDE for word in words)):
+        return None
+    many = label in _MANY or not _MANY.isdisjoint(known)
+    return None if (not many or (len(words) == 1 and is_given(label))) and ":" not in text else many
+
+
+def _block(lines: Sequence[Line], head: int, *, many: bool) -> list[int]:
+    """Return the lines below such a word up to an empty line or a heading; a word for one adult stands over one."""
+    found: list[int] = []
+    for at in range(head + 1, len(lines)):
+        text = lines[at].text
+        named = any(map(is_letter, text))
+        reason = heading_reason(text) if named else None
+        headed = (reason is not None and reason.key != "roster.adult") or _heads_adults(text) is not None
+        if (not text.strip() and found) or headed:
+            break
+        if named:
+            if len(text.split()) > _MOST_WORDS or NAME_LABEL.match(text):
+                return []
+            found.append(at)
+    bare = strip_numbering(lines[head].text).strip()
+    doubtful = is_known(bare) and not any(" " in lines[at].text.strip() or opens_with_given(lines[at].text)
+                                          for at in found)  # of the families Staff, Vost and Tarn nobody is an adult
+    return found if not doubtful and (many or len(found) == 1) else []

@@ -1,0 +1,46 @@
+"""Adults in a block of their own beside the class are told and not made, in six languages and wherever they stand."""
+
+from __future__ import annotations
+
+import pytest
+
+from namewright.roster.children import Outcome
+from namewright.roster.parsing import read_roster
+
+KIDS = ["Mira Vost", "Xobrel Quix", "Leo Tarn"]
+WORDS = [("Staff", "Children (3)"), ("Adults:", "Children:"), ("Personal", "Niños (3)"), ("Adultes :", "Enfants (3)"),
+         ("Erwachsene:", "Kinder (3)"), ("Personale (2)", "Bambini:"), ("Adultos:", "Crianças (3)"),
+         ("Teachers and aides", "Students")]
+
+
+def _made(text: str) -> list[str]:
+    return [child.practice for child in read_roster(text).children]
+
+
+@pytest.mark.parametrize("form", ["{}", "☐ {}", "{} ____", "- {}"])
+@pytest.mark.parametrize(("adults", "children"), WORDS)
+@pytest.mark.parametrize("first", [True, False])
+def test_adults_are_no_children(adults: str, children: str, form: str, *, first: bool) -> None:
+    staff = "\n".join([adults, *map(form.format, ("Ida Moss", "Clou Zendar"))])
+    kids = "\n".join([children, *map(form.format, KIDS)])
+    text = f"{staff}\n\n{kids}" if first else f"{kids}\n\n{staff}"
+    assert _made(text) == ["Mira", "Xobrel", "Leo"]
+    told = [line for line in read_roster(text).lines if "Moss" in line.text or "Zendar" in line.text]
+    assert [line.outcome for line in told] == [Outcome.HEADING] * 2
+    assert all(line.notes[0].key == "roster.among_adults" for line in told)
+
+
+@pytest.mark.parametrize("text", [
+    "Teachers\nMira Vost\nXobrel Quix\nLeo Tarn", "Staff\nVost\nTarn\n\nQuix\nMoss",
+    "Teacher\nMira Vost\nXobrel Quix\n\nNew\nLeo Tarn\nIda Moss", "Mira Staff\nLeo Tarn\n\nAdult Ida\nIda Moss"])
+def test_who_may_be_a_child_is_none_of_them(text: str) -> None:
+    """Nobody else stands there, the word may be a name, or one for a single teacher stands over several."""
+    assert not any(note.key == "roster.among_adults" for line in read_roster(text).lines for note in line.notes)
+
+
+def test_one_teacher_stands_under_a_colon() -> None:
+    assert _made("Teacher:\nIda Moss\n\nMira Vost\nXobrel Quix\nLeo Tarn") == ["Mira", "Xobrel", "Leo"]
+
+
+def test_who_is_called_by_name_is_a_child() -> None:
+    assert _made("Mira Vost\nLeo Tarn\n\nAdults:\nName: Ida Moss") == ["Mira", "Leo", "Ida"]
