@@ -36,7 +36,8 @@ _GONE = word_set("""
 _OF_A_DAY = word_set("""
     has left, gone, se ha ido, se fue, parti, partie, est parti, est partie, abgemeldet, saiu, ja saiu, foi embora""")
 """Which may be of the day alone, as in a column of who was fetched: asked about."""
-_STEMS = tuple(sorted({max(words.split(), key=len)[:6] for words in _GONE | _OF_A_DAY}))
+_ANY = _GONE | _OF_A_DAY
+_STEMS = tuple(sorted({max(words.split(), key=len)[:6] for words in _ANY}))
 _PLAIN = str.maketrans("áàâãäéèêíìóòôõöúùüç", "aaaaaeeeiiooooouuuc")
 _BETWEEN = pattern(r"\s*([\t;|→⇒]|[-=]>|(?<=\s)>\s| {3,})\s*")
 _SMALL = word_set("in, on, since, en, el, desde, le, depuis, im, am, seit, il, dal, em, a, de, des, to, nach")
@@ -71,13 +72,14 @@ def _aside(line: Line) -> Aside | None:
 def _says_gone(part: str) -> bool:
     """Say whether words say that a child has left, with a day behind them or none; ``Parti`` may be a name."""
     words = _without_date(part)
-    named = " " not in words and not begins_small(part) and (is_known(words) or not part.isupper())
-    return words in _GONE | _OF_A_DAY and not named
+    if words not in _ANY:
+        return False
+    return " " in words or begins_small(part) or (part.isupper() and not is_known(words))
 
 
 def _without_date(part: str) -> str:
     words = fold(part).split()
-    while len(words) > 1 and " ".join(words) not in _GONE | _OF_A_DAY and _is_of_a_date(words[-1]):
+    while len(words) > 1 and " ".join(words) not in _ANY and _is_of_a_date(words[-1]):
         words.pop()
     return " ".join(words)
 
