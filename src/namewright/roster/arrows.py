@@ -19,7 +19,6 @@ from namewright.roster.shares import given_share, share
 from namewright.roster.sure_groups import is_a_job
 from namewright.roster.vocabulary import fold
 
-_SIGNS = ("→", "⇒", "->", "=>")
 _ARROW = pattern(r"([^→⇒>:;|\t\d]{2,60}?)\s*(?:→|⇒|->|=>)\s*([^→⇒>;|\t]{1,60})")
 _FRAMED = pattern(r"\s*(?:\*+|=+|~+|_+|-+)\s*[^\W\d_].*[*=~_-]\s*")
 _FEWEST, _MOSTLY = 4, 0.8
@@ -28,9 +27,6 @@ _AGAIN, _SMALL, _NAMED = 0.6, 0.6, 0.3
 
 def from_arrows(lines: Sequence[Line]) -> list[Line]:
     """Return the names before arrows, where most lines have one and what stands behind it is no name."""
-    text = "\n".join([line.text for line in lines])
-    if sum(map(text.count, _SIGNS)) < _FEWEST:
-        return list(lines)
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     found = {at: (match[1].strip(), match[2].strip()) for at in filled
              if (match := _ARROW.fullmatch(strip_numbering(lines[at].text).strip()))}

@@ -1,7 +1,8 @@
-"""Blocks that each count their names from one on, below a line that says what was done: ``Long jump``, ``30 metres``.
+"""Blocks that each count their names from one on, below a line that says what was done.
 
-A line without a number over each count heads it. Where the lines below are no known names, one of the heads must have a
-figure or a small word, as no child has: else each may be a child over what it likes first and second.
+Of ``Long jump``, ``1. Mia``, ``2. Leo``, ``30 metres``, ``1. Ava``, ``2. Noah`` the lines without a number are
+headings. Where the lines below are no known names, one of the heads must have a figure or a small word, as no child
+has: else each may be a child over what it likes first and second.
 """
 
 from __future__ import annotations
@@ -21,14 +22,10 @@ from namewright.roster.vocabulary import fold
 _NUMBER = pattern(r"\s*(\d{1,2})[.)]\s*(?=[^\W\d_])")
 _FEWEST, _MOST_ABOVE = 2, 2
 _HALF = 0.5
-_ONE = ("1.", "1)")
 
 
 def from_counted_blocks(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with those over counts as headings, where each count has one."""
-    text = "\n".join([line.text for line in lines])
-    if sum(map(text.count, _ONE)) < _FEWEST:
-        return list(lines)
     filled = {at: line.text for at, line in enumerate(lines) if any(map(is_letter, line.text))}
     heads = _heads(filled)
     if not heads or any(is_given(filled[at].split()[0].strip(" :,*")) for at in heads):

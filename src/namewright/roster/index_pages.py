@@ -16,7 +16,6 @@ from namewright.roster.several import is_titled_name
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import fold
 
-_SIGNS = ("...", ". .", "…", "··", "· ·", "__", "_ _")
 _ENTRY = pattern(r"(?P<name>[^\W\d_][^\d_·…]*?)\s*(?:(?:\s…)+|(?:\s?[.,_·]){3,})\s*(?P<page>\d{1,4})(?!\w)")
 _TITLES = frozenset(("index", "contents", "indice", "indices", "sommaire", "sommario", "sumario", "verzeichnis",
                      "register", "inhalt"))
@@ -26,9 +25,6 @@ _LONGEST = 400  # characters of a line
 
 def from_an_index(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with the entries of an index apart, where lines hold two or more with their pages."""
-    text = "\n".join([line.text for line in lines])
-    if not any(map(text.count, _SIGNS)):
-        return list(lines)
     found = {at: entries for at, line in enumerate(lines) if (entries := _entries(line.text))}
     names = [name for entries in found.values() for name, _ in entries]
     if len(names) == len(found) or share(is_titled_name(name.replace(",", " ")) for name in names) < _MOSTLY:

@@ -1,11 +1,11 @@
 """A text as it was pasted into lines of one child each: what was wrapped about it off, what stood together apart.
 
-The order of ``unfold`` matters, for each step sees what those before it left. What a program wrote or wrapped about the
-lines comes off first, and pages and tables are put one below another. Then what is told of the children and of the day
-is taken out, so that it sways nothing that lines are compared by; at the end it goes back to where it stood. Children
-behind labels and dates or side by side get lines of their own, and columns are judged by these. What stands behind
-names is taken off where there are no columns, for in a table it is a cell. Last, lines of several children are parted,
-which takes a look at all others, and what is left unlike the rest is told.
+What a program wrote or wrapped about the lines comes off first, and pages and tables are put one below another; then
+what is told of the children and of the day is taken out, so that it sways nothing that lines are compared by
+(``steps``). At the end it goes back to where it stood. Children behind labels and dates or side by side get lines of
+their own, and columns are judged by these. What stands behind names is taken off where there are no columns, for in a
+table it is a cell. Last, lines of several children are parted, which takes a look at all others, and what is left
+unlike the rest is told. Each of these sees what those before it left, so their order matters.
 
 Every line knows which line of the source it was on. A list that is kept should be read again as it was read first,
 which is not taken on trust (``kept``).
@@ -18,73 +18,37 @@ from collections.abc import Iterator, Mapping, Sequence
 from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
-from namewright.roster.address_lines import from_address_labels
-from namewright.roster.alike import from_a_program, without_counts, without_shared
-from namewright.roster.arrows import from_arrows
+from namewright.roster.alike import without_counts, without_shared
 from namewright.roster.beside import strip_numbering
-from namewright.roster.birthdays import from_birthdays, without_days_below
-from namewright.roster.buddy_lists import from_buddy_lists
-from namewright.roster.cast_lists import from_a_cast
-from namewright.roster.cell_lines import from_cell_lines
 from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
-from namewright.roster.classes_beside import from_classes_beside
-from namewright.roster.columns import DELIMITERS, WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
-from namewright.roster.copied_pages import without_copied_pages
-from namewright.roster.corrected import from_corrections
-from namewright.roster.counted import from_counted
-from namewright.roster.counted_blocks import from_counted_blocks
+from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
 from namewright.roster.cut_short import plain_spellings
-from namewright.roster.dashed import from_dashed_families
 from namewright.roster.dated import from_dated_lines
-from namewright.roster.day_plans import from_a_day_plan
-from namewright.roster.dictated import from_a_telling
-from namewright.roster.family_visits import from_families
-from namewright.roster.fetched import without_grown_ups
-from namewright.roster.file_names import from_file_names
-from namewright.roster.folder_trees import from_a_folder_tree
 from namewright.roster.foot_rows import foot_rows
-from namewright.roster.form_letters import without_form_letters
-from namewright.roster.forms import from_a_form
-from namewright.roster.further_tables import from_further_tables
-from namewright.roster.group_lines import counted_titles, state_titles
 from namewright.roster.grown_up_rows import grown_up_rows
 from namewright.roster.headers import header_roles, titles_for
 from namewright.roster.hours import without_hours
-from namewright.roster.index_pages import from_an_index
-from namewright.roster.jobs_below import without_jobs
 from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
 from namewright.roster.known import opens_with_given
-from namewright.roster.label_sheets import from_label_sheets
 from namewright.roster.labelled_groups import from_labelled_groups
-from namewright.roster.leavers import without_leavers
 from namewright.roster.letters import greetings
 from namewright.roster.lines_of_names import from_lines_of_names
 from namewright.roster.log_lines import from_a_log
-from namewright.roster.margin_notes import without_margin_notes
 from namewright.roster.marks import with_brackets, without_marks, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
-from namewright.roster.page_heads import without_page_heads
-from namewright.roster.passed_on import from_passed_on
 from namewright.roster.pasted import Line, unwrapped
-from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside, with_sentences, without_sentences
 from namewright.roster.records import from_records
 from namewright.roster.reports import from_reports
-from namewright.roster.said_below import without_said_below
-from namewright.roster.said_beside import from_said_beside
 from namewright.roster.seats import from_seats
 from namewright.roster.several import several_in_group
-from namewright.roster.short_pairs import from_short_pairs
 from namewright.roster.shouted import without_shouted
-from namewright.roster.siblings import from_siblings
 from namewright.roster.signed import signed_lines
-from namewright.roster.spelt_in_parts import from_parts
-from namewright.roster.spoken_signs import from_spoken_signs
 from namewright.roster.stacked import from_stacked_columns
-from namewright.roster.staff_blocks import without_staff
+from namewright.roster.steps import AS_PASTED, BEFORE_COLUMNS, through
 from namewright.roster.titles_above import titles_above
 from namewright.roster.under_letters import from_alphabet
 from namewright.roster.unlike import Unlike, month_rows, perhaps_unlike, unlike_lines
@@ -110,28 +74,16 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
 
     ``columns`` says what each column holds, empty where nobody said: its titles become a line. Raises Problem.
     """
-    typed, inside = from_records(lines), list[Aside]()
-    if typed is None:
-        typed, inside = from_a_log(lines) or (None, inside)
-    if typed is None:
+    found, asides = from_records(lines), list[Aside]()
+    if found is None:
+        found, asides = from_a_log(lines) or (None, asides)
+    if found is None:
         bare, comments = from_reports(unwrapped(lines), lines)
-        bare, inside = from_a_folder_tree(from_a_chat(bare, lines))
-        bare, copied = without_copied_pages(bare)
-        bare, others = _without_others(bare)
-        inside = [*comments, *inside, *copied, *others]
-        bare = from_an_index(from_said_beside(from_passed_on(from_spoken_signs(bare))))
-        bare = from_a_photo(from_arrows(from_parts(bare)))
-        typed = from_address_labels(from_a_form(from_file_names(from_a_program(from_cell_lines(bare)))))
-    typed, jobs = without_jobs(typed)
-    found, pages = without_form_letters(from_a_cast(typed))
-    found, below = without_said_below(_from_pages(found))
-    found, days = without_days_below(found)
-    found = from_families(from_corrections(without_grown_ups(found)))
-    found = from_dashed_families(from_counted_blocks(from_counted(from_birthdays(found))))
-    found, pairs = from_buddy_lists(from_siblings(from_short_pairs(found)))
-    found, day = from_a_day_plan(found)
-    found, told = _without_asides(from_a_telling(_counted_told(found)))
-    asides = sorted([*inside, *jobs, *pages, *below, *days, *pairs, *day, *told], key=lambda aside: aside.line.origin)
+        found, inside = through(AS_PASTED, from_a_chat(bare, lines))
+        asides = [*comments, *inside]
+    found, about = through(BEFORE_COLUMNS, found)
+    found, told = _without_asides(found)
+    asides = sorted([*asides, *about, *told], key=lambda aside: aside.line.origin)
     found = _put_in_lines(found, columns)
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
@@ -145,29 +97,6 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     unlike |= unlike_lines(texts) if plain else grown_up_rows(table) | foot_rows(table) | month_rows(texts)
     unfolded = Unfolded(found, table, judge, unlike)
     return _with_asides(unfolded, asides) if asides else unfolded
-
-
-def _without_others(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
-    """Return the lines without adults in a block of their own, comments in the margin and children who left."""
-    found, staff = without_staff(lines)
-    found, margin = without_margin_notes(found)
-    found, gone = without_leavers(found)
-    return found, [*staff, *margin, *gone]
-
-
-def _from_pages(lines: list[Line]) -> list[Line]:
-    """Put labels, printed pages and tables below tables one child below another; most lists have no columns at all."""
-    text = "\n".join([line.text for line in lines])
-    if not any(sign in text for sign in DELIMITERS):
-        return lines
-    return from_further_tables(without_page_heads(from_label_sheets(from_classes_beside(lines))))
-
-
-def _counted_told(lines: list[Line]) -> list[Line]:
-    """Return the lines that count the names below, or tell their state, as headings."""
-    texts = [line.text for line in lines]
-    counted = counted_titles(texts) | state_titles(texts)
-    return [line.heading(line.text) if at in counted else line for at, line in enumerate(lines)] if counted else lines
 
 
 def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
