@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from typing import Literal
 
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
@@ -29,6 +30,8 @@ _PARTS = re.compile(r"[._\-+\d]+")
 _INITIALS = pattern(r"\s*(?:[^\W\d_]\.?){2,3}\s*")
 _FEWEST, _ENOUGH = 3, 4  # children, where something tells the name, and where nothing does
 _MOST_LINES = 6  # for a child
+_MOST_SIGNS = 6  # of initials
+_SHORT = 3  # letters: such a word may stand within an address by chance
 _MOST_ABOVE, _MOST_BELOW = 8, 5
 _LONGEST = 2_000  # lines
 _HALF, _MOSTLY, _FEW, _NEARLY_ALL, _ALL_BUT_A_TWIN = 0.5, 0.6, 0.75, 0.8, 0.9
@@ -38,7 +41,7 @@ _SAID = message("roster.said_below")
 
 
 class _Page(NamedTuple):
-    """Where the names stand, and the lines for each child, by their place among those with words."""
+    """Where the names stand, and what stands about them, by their place among the lines with words."""
 
     names: Sequence[int]
     said: frozenset[int]
@@ -48,7 +51,7 @@ def without_copied_pages(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines with the names of such a page, and those that are said of them or stand about them all."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))] if len(lines) <= _LONGEST else []
     texts = [lines[at].text.strip() for at in filled]
-    page = next((page for marks in _marks(texts) if (page := _page(texts, marks))), None)
+    page = next(filter(None, (_page(texts, marks) for marks in _marks(texts))), None)
     if page is None:
         return lines, []
     start, end = min(page.names[0], *page.said), max(page.said)
@@ -62,17 +65,17 @@ def without_copied_pages(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
 
 
 class _Marks(NamedTuple):
-    """Lines that come again with each child, and what they are."""
+    """Where lines stand that come again with each child, and what they are."""
 
     at: Sequence[int]
-    kind: str
+    kind: Literal["address", "initials", "again"]
 
 
 def _marks(texts: Sequence[str]) -> Iterator[_Marks]:
     addresses = [at for at, text in enumerate(texts) if "@" in text and _ADDRESS.fullmatch(text)]
     if len(addresses) >= _FEWEST:
         yield _Marks(addresses, "address")
-    initials = [at for at, text in enumerate(texts) if len(text) <= _MOST_LINES and text.isupper()
+    initials = [at for at, text in enumerate(texts) if len(text) <= _MOST_SIGNS and text.isupper()
                 and _INITIALS.fullmatch(text)]
     if len(initials) >= _FEWEST:
         yield _Marks(initials, "initials")
@@ -93,45 +96,56 @@ def _page(texts: Sequence[str], marks: _Marks) -> _Page | None:
                 continue
             steps = range(1, size) if marks.kind == "initials" else range(-1, -size, -1)
             for step in steps:
-                if page := _with_names(texts, marks.kind, places, size, step):
+                if page := _with_names(texts, marks, places, size, step):
                     return page
     return None
 
 
-def _with_names(texts: Sequence[str], kind: str, places: Sequence[int], size: int, step: int) -> _Page | None:
+def _with_names(texts: Sequence[str], marks: _Marks, places: Sequence[int], size: int, step: int) -> _Page | None:
     """Return the page whose names stand so many lines from the marks, where they and all others agree with that."""
     names = [at + step for at in places]
     if names[0] < 0 or names[-1] >= len(texts):
         return None
-    pairs = [(texts[name], texts[mark]) for name, mark in zip(names, places, strict=True)]
-    told = kind != "again" and share(
-        (_is_address_of if kind == "address" else _are_initials_of)(*pair) for pair in pairs) >= _NEARLY_ALL
-    counts = Counter(texts)
-    alone = kind != "initials" and len(names) >= _ENOUGH and (
-        all(counts[name] == 1 for name, _ in pairs) if kind == "again" else
-        _differ([name for name, _ in pairs]) >= _ALL_BUT_A_TWIN)
     first, last = min(names[0], places[0]), max(names[-1], places[-1])
+    told = _tell_the_names(texts, marks, names, places)
+    if not told and (not _are_alone(texts, marks, names) or any(map(_STRUCTURED.search, texts[first : last + 1]))):
+        return None
     others = [[at for at in range(place, last + size, size) if at < len(texts)]
               for place in range(first, first + size) if (place - names[0]) % size]
-    least = _FEW if told else _MOSTLY
-    plain = told or not any(map(_STRUCTURED.search, texts[first : last + 1]))
-    if not (told or (alone and plain)) or not all(_come_again(texts, other, names, size, least) for other in others):
+    if not all(_come_again(texts, other, names, size, told=told) for other in others):
         return None
     again = Counter(texts[at] for other in others for at in other)
     said = {at for other in others for at in other if at <= last or again[texts[at]] > 1 or "@" in texts[at]}
-    if kind == "again" and any(again[texts[at]] == 1 and not _is_a_mark(texts[at]) for at in said):
+    if marks.kind == "again" and any(again[texts[at]] == 1 and not _is_a_mark(texts[at]) for at in said):
         return None  # a line that comes once may be a child between two states
     return _Page(names, frozenset(said))
 
 
-def _come_again(texts: Sequence[str], other: Sequence[int], names: Sequence[int], size: int, least: float) -> bool:
+def _tell_the_names(texts: Sequence[str], marks: _Marks, names: Sequence[int], places: Sequence[int]) -> bool:
+    """Say whether marks are made of the names: addresses with a word of each, or its initials."""
+    if marks.kind == "again":
+        return False
+    of = _is_address_of if marks.kind == "address" else _are_initials_of
+    return share(of(texts[name], texts[mark]) for name, mark in zip(names, places, strict=True)) >= _NEARLY_ALL
+
+
+def _are_alone(texts: Sequence[str], marks: _Marks, names: Sequence[int]) -> bool:
+    """Say whether enough lines differ from child to child, as names do where no mark is made of them."""
+    if marks.kind == "initials" or len(names) < _ENOUGH:
+        return False
+    if marks.kind == "again":
+        return frozenset(marks.at).isdisjoint(names)
+    return _differ([texts[at] for at in names]) >= _ALL_BUT_A_TWIN
+
+
+def _come_again(texts: Sequence[str], other: Sequence[int], names: Sequence[int], size: int, *, told: bool) -> bool:
     """Say whether lines at one place are few, addresses, or initials of the names."""
     inside = [at for at in other if at <= names[-1] + size - 1]
     some = [texts[at] for at in inside]
     if all(_ADDRESS.fullmatch(text) for text in some):
         return True
-    if _differ(some) <= least:
-        return least > _MOSTLY or not _are_known(some)
+    if _differ(some) <= (_FEW if told else _MOSTLY):
+        return told or not _are_known(some)
     below = zip(names, [at for at in inside if at < names[-1]], strict=False)
     return share(_are_initials_of(texts[name], texts[at]) for name, at in below) >= _NEARLY_ALL
 
@@ -153,7 +167,7 @@ def _is_address_of(name: str, address: str) -> bool:
     """Say whether a word of a name, or most of it, opens an address: ``mia.vost@…``, ``mvost@…``."""
     local = fold(address.partition("@")[0])
     words = [word for word in fold(name.replace(",", " ").replace("-", " ")).split() if len(word) > 2]
-    return "@" not in name and any(word in _PARTS.split(local) or (len(word) > _FEWEST and word in local)
+    return "@" not in name and any(word in _PARTS.split(local) or (len(word) > _SHORT and word in local)
                                    for word in words)
 
 
@@ -161,4 +175,4 @@ def _are_initials_of(name: str, initials: str) -> bool:
     """Say whether letters open the words of a name."""
     letters = [fold(sign) for sign in initials if is_letter(sign)]
     first = Counter(fold(word)[:1] for word in name.replace(",", " ").replace("-", " ").split())
-    return len(initials.strip()) <= _MOST_LINES and not Counter(letters) - first and len(name) > len(initials)
+    return len(initials.strip()) <= _MOST_SIGNS and not Counter(letters) - first and len(name) > len(initials)
