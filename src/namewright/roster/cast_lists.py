@@ -65,8 +65,8 @@ def from_a_cast(lines: Sequence[Line]) -> list[Line]:
     found = {at: signed for at, line in enumerate(lines) if (signed := _signed(line.text))}
     titles = _titles(lines, found)
     found = {at: one for at, one in found.items() if at not in titles}
-    before, behind = ([one[side] for one in found.values()] for side in (0, 1))
-    front = _share_of_parts(before) > _share_of_parts(behind)
+    before, behind = [one.before for one in found.values()], [one.behind for one in found.values()]
+    front = share(map(_is_a_part, before)) > share(map(_is_a_part, behind))
     if not (_are_parts(before, behind) if front else _are_parts(behind, before)):
         return list(lines)
     first, last = min(found), max(found)
@@ -110,10 +110,6 @@ def _titles(lines: Sequence[Line], found: Mapping[int, _Signed]) -> set[int]:
     return {at} if small or loud else set()
 
 
-def _share_of_parts(sides: Sequence[str]) -> float:
-    return share(map(_is_a_part, sides))
-
-
 @keeps_names(1024)
 def _signed(text: str) -> _Signed | None:
     match = _SIGN.fullmatch(text) if len(text) <= _LONGEST else None
@@ -146,6 +142,7 @@ def _bare(side: str) -> str:
     return _NUMBER.sub("", _BRACKETS.sub(" ", side).strip())
 
 
+@keeps_names(1024)
 def _is_a_part(side: str) -> bool:
     word = fold(_bare(side))
     return any(word.removesuffix(end) in _PARTS for end in _PLURALS)

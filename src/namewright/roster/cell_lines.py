@@ -1,15 +1,16 @@
 """Rows of a table whose cells stand on lines of their own, as a page copied from a screen gives them, into rows again.
 
-The titles stand together over the first row, one of them over a name, and every row has as many lines. How many is
-told by empty lines between rows, or by what comes again: one kind of line in so many is names and every other holds
-figures, words of care, of relatives, or a few words again and again. Where nothing tells that, the lines stay as they
-are. Out of scope: columns one under the other (``stacked``), and rows with labels before each cell (``forms``).
+``Name``, ``Bus``, ``Mia Vost``, ``4``, ``Leo Berg``, ``7`` is a table of two columns and two rows. The titles stand
+together over the first row, one of them over a name, and every row has as many lines. How many is told by empty lines
+between rows, or by what comes again: one kind of line in so many is names and every other holds figures, words of care,
+of relatives, or a few words again and again. Where nothing tells that, the lines stay as they are. Out of scope:
+columns one under the other (``stacked``), and rows with labels before each cell (``forms``).
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import groupby
+from itertools import chain, groupby
 
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
@@ -63,7 +64,7 @@ def from_cell_lines(lines: Sequence[Line]) -> list[Line]:
     first = next((at for at, line in enumerate(filled[:_MOST_ABOVE + _MOST_COLUMNS]) if _is_name_title(line)), None)
     if first is None:
         return list(lines)
-    tried = (*_by_blocks(lines), *(cells for start in range(first, -1, -1) for cells in _by_size(filled, start)))
+    tried = chain(_by_blocks(lines), *(_by_size(filled, start) for start in range(first, -1, -1)))
     found = next(filter(_is_table, tried), None)
     return list(_in_rows(found)) if found else list(lines)
 

@@ -1,7 +1,8 @@
 """A dash with spaces about it between two names: a family and its child (``Brandt - Ottilie``), or two children.
 
-It is no hyphen, but for pairs that are one name by themselves (``Mary - Kate``, as programs write it). Out of scope:
-labels before a dash and remarks behind one. Pure.
+It is no hyphen, but for pairs that are one name by themselves (``Mary - Kate``, as programs write it). A dash with a
+space behind it alone stands for a colon (``high- Mia, Theo``). Out of scope: other labels before a dash, and remarks
+behind one. Pure.
 """
 
 from __future__ import annotations
@@ -46,14 +47,14 @@ def from_dashed_families(lines: Sequence[Line]) -> list[Line]:
     sure = [at for at, dashed in found.items() if dashed.sure]
     if not sure or any(lean(one.family) > 0 and lean(one.given) > 0 for one in found.values()):
         return list(lines)
-    told = found if len(sure) >= max(_FEW, _MOSTLY * len(found)) else sure
+    told = set(found) if len(sure) >= max(_FEW, _MOSTLY * len(found)) else set(sure)
     return [_by_comma(line, found[at]) if at in told else line for at, line in enumerate(lines)]
 
 
 def _with_colons(lines: Sequence[Line]) -> list[Line]:
     """Write the dash right behind small words as a colon, where two lines have one or it is no name: ``high- Mia``."""
     found = {at: match for at, line in enumerate(lines) if (match := _LABEL.match(line.text))}
-    told = [at for at, match in found.items() if len(found) > 1 or not is_known(match[1])]
+    told = {at for at, match in found.items() if len(found) > 1 or not is_known(match[1])}
     return [line._replace(text=f"{found[at][1]}: {line.text[found[at].end() :]}") if at in told else line
             for at, line in enumerate(lines)]
 

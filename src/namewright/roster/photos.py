@@ -98,8 +98,7 @@ def _goes_on(text: str, below: str) -> bool:
     words = below.split()
     given = 0 < len(words) <= _MOST_WORDS and "," not in below and any(map(is_letter, words[0][:2]))  # 0xana
     broken = given and not begins_small(words[0]) and bool(_BROKEN.fullmatch(strip_numbering(text)))
-    told = heading_reason(text) or heading_reason(below) or is_closing(text)  # Groeten, and who signs
-    return broken and not told
+    return broken and not (heading_reason(text) or heading_reason(below) or is_closing(text))  # Groeten, and who signs
 
 
 def _in_one(lines: Sequence[Line], broken: set[int]) -> Iterator[Line]:
