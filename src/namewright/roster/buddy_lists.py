@@ -40,9 +40,9 @@ _PARTS = pattern(rf"\s*[,;&+/]\s*|\s+(?:{AND})\s+")
 _TWO = (message("roster.two_children"),)
 _MORE = (message("roster.several"), message("roster.one_each"))
 _LONGEST_TITLE = 100  # characters
-_TITLES = "Name\tFull name"
+_OVER_PAIRS = "Name\tFull name"
 """Over two columns of whole names of which nothing tells who is of the class."""
-_PAIR, _FEWEST = 2, 2
+_FEWEST = 2  # pairs
 _MOST_TITLES = 3  # lines above the first pair
 
 
@@ -60,15 +60,17 @@ def from_buddy_lists(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     """
     filled = [at for at, line in enumerate(lines) if line.text.strip()]
     title = next((at for at in filled[:_MOST_TITLES] if _names_another_class(lines[at].text)), None)
-    pairs = {at: found for at in filled if title is not None and at > title and (found := _pair(lines[at].text))}
-    if title is None or not pairs:
+    if title is None:
+        return list(lines), []
+    pairs = {at: found for at in filled if at > title and (found := _pair(lines[at].text))}
+    if not pairs:
         return list(lines), []
     told = Aside(lines[title], (message("roster.heading_title"),))
     others = [line for at, line in enumerate(lines) if at not in pairs and at != title]
     if len(pairs) >= _FEWEST and not any(line.text.strip() for line in others):
         rows = [lines[at]._replace(text="\t".join(found)) for at, found in pairs.items()]
-        return [rows[0]._replace(text=_TITLES), *rows], [told]
-    asides = [Aside(lines[at], _TWO if len(_PARTS.split(found.behind)) < _PAIR else _MORE, asked=True)
+        return [rows[0]._replace(text=_OVER_PAIRS), *rows], [told]
+    asides = [Aside(lines[at], _TWO if len(_PARTS.split(found.behind)) == 1 else _MORE, asked=True)
               for at, found in pairs.items()]
     return others, [told, *asides]
 
@@ -76,12 +78,16 @@ def from_buddy_lists(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
 def _names_another_class(text: str) -> bool:
     """Say whether a line speaks of buddies, and of a class, a grade or a teacher, and holds no pair itself."""
     words = [word for word in BETWEEN.split(fold(strip_numbering(text))) if word]
-    named = bool(words) and is_given(words[0]) and not (is_of_buddies(words[0]) or words[0] in _PARTNERS)  # Emma Pate
+    named = bool(words) and is_given(words[0]) and not _is_a_partner(words[0])  # Emma Pate
     if len(text) > _LONGEST_TITLE or _OF_A_BAKER in text.lower() or named or _pair(text) or _LABELLED.search(text):
         return False
     of_class = any(word in _OF_A_CLASS or any(map(str.isdigit, word)) for word in words)
     older = any(is_of_buddies(word) and word not in _YOUNG for word in words)
-    return older or (of_class and any(is_of_buddies(word) or word in _PARTNERS for word in words))
+    return older or (of_class and any(map(_is_a_partner, words)))
+
+
+def _is_a_partner(word: str) -> bool:
+    return is_of_buddies(word) or word in _PARTNERS
 
 
 def _pair(text: str) -> _Pair | None:
