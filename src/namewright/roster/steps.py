@@ -100,7 +100,7 @@ AS_PASTED = (
     Step(without_margin_notes),  # Commented [KB1]: ask her mother
     Step(without_leavers),  # Mia Vost → left us
     Step(from_spoken_signs),  # Mia Vost comma Leo Berg new line Ava Tarn
-    Step(from_passed_on),  # Mia → Leo, Leo → Ava: who gives to whom
+    Step(from_passed_on),  # Mia gives to Leo, over Leo gives to Ava
     Step(from_said_beside),  # My name is Mia. I like red.
     Step(from_an_index, ("...", ". .", "…", "··", "· ·", "__", "_ _")),  # Vost, Mia ..... 12    Zell, Bo ..... 31
     Step(from_parts),  # Mira: Mi · ra
