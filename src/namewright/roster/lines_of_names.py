@@ -1,4 +1,4 @@
-"""Several children in every line, and no word before them: ``1: Mia, Leo, Ava``, ``- Mia Vost, Leo Tarn, Ava Elm``.
+"""Several children in every line behind a bullet, a number, or nothing: ``1: Mia, Leo, Ava``, ``▪ Mia, Leo and Ava``.
 
 Told before columns are looked for, which commas cut, too. A table has as many cells in each row, and its second column
 holds no given names; where a list could be one, it is left to the question that columns ask.
@@ -6,12 +6,14 @@ holds no given names; where a list could be one, it is left to the question that
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from itertools import chain
 from statistics import mean
 
+from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
+from namewright.roster.beside import strip_numbering
 from namewright.roster.headers import header_role
 from namewright.roster.known import is_given, lean
 from namewright.roster.labelled_groups import names_told
@@ -20,9 +22,10 @@ from namewright.roster.shares import given_share, share
 from namewright.roster.sure_groups import is_over_groups
 from namewright.roster.vocabulary import AND, fold
 
-_LEAD = pattern(r"\s*(?:[•*·–—-]\s+)?((?:[^\W\d_]{2,15}\.?\s)?\(?\d{1,2}(?:\s?[.):=]|\s?[-–—](?=\s))?)?\s*(?=[^\W\d_])")
+_LEAD = pattern(r"(?:(?:([^\W\d_]{2,15}\.?\s\(?\d{1,2})|\d{1,2})(?:\s?[.):=]|\s?[-–—](?=\s))?)?\s*(?=[^\W\d_])")
+"""A word and its number before names, or a number with a sign that no numbering has: ``Table 1.``, ``1=``."""
 _JOINED = pattern(rf"\s(?:{AND}|[&+])\s")
-_BULLETS = frozenset("•*·–—-(")
+_BEFORE_COUNTS = " #№"
 _SIGNS = frozenset(",;，、&+/")
 _COLUMNS = ("\t", "|", "  ", '"')
 _LONGEST = 400  # characters of a line: a longer one is a text
@@ -31,19 +34,36 @@ _ALL, _MOST, _MOSTLY, _HARDLY = 0.9, 0.75, 0.6, 0.25
 _SEVERAL, _MANY = 3, 4  # names in a line on the average: a pair may be family and given name
 
 
+class _Row(NamedTuple):
+    """The names of a line, and the word with a number before them, empty where it has none."""
+
+    label: str
+    names: tuple[str, ...]
+
+
 def from_lines_of_names(lines: Sequence[Line]) -> list[Line]:
     """Return a line for each child, or the lines as they are where not surely all hold several."""
     text = "\n".join([line.text.strip() for line in lines])
     if _SIGNS.isdisjoint(text):
         return list(lines) if any(sign in text for sign in _COLUMNS) else _without_signs(lines)
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
-    rows = {at: row for at in filled if len(row := _row(lines[at].text)) > 1}
-    above = [at for at in filled if at < min(rows, default=0)]
-    alone = len(rows) + len(above) == len(filled) and len(above) <= _MOST_TITLES
-    bullets = all(lines[at].text.lstrip()[0] in _BULLETS or _JOINED.search(lines[at].text) for at in rows)
-    if not alone or len(rows) < _LEAST_ROWS or not _are_sure(list(rows.values()), bullets=bullets):
+    rows = {at: row for at in filled if (row := _row(lines[at].text)) and len(row.names) > 1}
+    above = _only_above(filled, rows)
+    bullets = all(_is_in_no_table(lines[at].text) for at in rows)
+    if above is None or len(rows) < _LEAST_ROWS or not _are_sure([row.names for row in rows.values()], bullets=bullets):
         return list(lines)
     return list(_apart(lines, rows, above))
+
+
+def _is_in_no_table(text: str) -> bool:
+    """Say whether a line opens with a sign that is no part of its number, or has an and."""
+    return not text.lstrip(_BEFORE_COUNTS)[0].isalnum() or _JOINED.search(text) is not None
+
+
+def _only_above(filled: Sequence[int], rows: Collection[int]) -> list[int] | None:
+    """Return the lines above the rows, at most two, None where others stand between or below."""
+    others = [at for at in filled if at not in rows]
+    return others if len(others) <= _MOST_TITLES and max(others, default=-1) < min(rows, default=0) else None
 
 
 def _without_signs(lines: Sequence[Line]) -> list[Line]:
@@ -53,9 +73,8 @@ def _without_signs(lines: Sequence[Line]) -> list[Line]:
     """
     words = {at: line.text.split() for at, line in enumerate(lines) if line.text.strip()}
     rows = {at: row for at, row in words.items() if _are_given_names(row)}
-    above = [at for at in words if at < min(rows, default=0)]
-    alone = len(rows) + len(above) == len(words) and len(above) <= _MOST_TITLES
-    if not alone or len(rows) < (_LEAST_ROWS if above else _SEVERAL):
+    above = _only_above(list(words), rows)
+    if above is None or len(rows) < (_LEAST_ROWS if above else _SEVERAL):
         return list(lines)
     return [each for at, line in enumerate(lines) for each in (map(line.part, rows[at]) if at in rows else (line,))]
 
@@ -68,10 +87,12 @@ def _are_given_names(words: Sequence[str]) -> bool:
     return min(leans) >= 0 and share(each > 0 for each in leans) >= _MOSTLY
 
 
-def _row(text: str) -> tuple[str, ...]:
-    if len(text) > _LONGEST or any(sign in text.strip() for sign in _COLUMNS) or not (lead := _LEAD.match(text)):
-        return ()
-    return names_told(text[lead.end() :].rstrip(" ,;"))
+def _row(text: str) -> _Row | None:
+    if len(text) > _LONGEST or any(sign in text.strip() for sign in _COLUMNS):
+        return None
+    bare = strip_numbering(text)
+    lead = _LEAD.match(bare)
+    return _Row(lead[1] or "", names_told(bare[lead.end() :].rstrip(" ,;"))) if lead else None
 
 
 def _are_sure(rows: Sequence[Sequence[str]], *, bullets: bool) -> bool:
@@ -90,12 +111,11 @@ def _are_sure(rows: Sequence[Sequence[str]], *, bullets: bool) -> bool:
     return min(whole, families) >= _MOST and (bullets or not even) and size >= _SEVERAL
 
 
-def _apart(lines: Sequence[Line], rows: Mapping[int, Sequence[str]], above: Sequence[int]) -> Iterator[Line]:
+def _apart(lines: Sequence[Line], rows: Mapping[int, _Row], above: Sequence[int]) -> Iterator[Line]:
     for at, line in enumerate(lines):
         if at not in rows:
             yield line.heading(line.text) if at in above and is_over_groups(line.text) else line
             continue
-        lead = _LEAD.match(line.text)
-        if lead and lead[1] and any(map(is_letter, lead[1])):
-            yield line.heading(lead[1].rstrip(" .):=–—-"))
-        yield from map(line.part, rows[at])
+        if rows[at].label:
+            yield line.heading(rows[at].label)
+        yield from map(line.part, rows[at].names)
