@@ -1,14 +1,17 @@
 """The same page for each child, as certificates and name cards are printed: one of its lines is the name.
 
-Pages open with the same line and have as many lines each. What is the same on all of them, comes again and again or is
-written small is nobody; the one line that differs from page to page is the child. Where two lines do, nothing is taken
-out. Out of scope: labels and what stands behind them (``forms``, ``said_below``).
+``READER OF THE WEEK``, ``Mira Vost``, ``for finishing a book``, then the same words about ``Leo Tarn``: pages open with
+the same line and have as many lines each. What is the same on all of them, comes again and again or is written small is
+nobody; the one line that differs from page to page is the child. Where two lines do, nothing is taken out. Out of
+scope: labels and what stands behind them (``forms``, ``said_below``).
 """
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
+from itertools import pairwise
+from operator import itemgetter
 
 from namewright.message import message
 from namewright.names.casing import begins_small
@@ -47,17 +50,13 @@ def _pages(lines: Sequence[Line]) -> list[list[int]]:
     """Return the places of the lines with words of each page, none where there are no pages of one kind."""
     if max(Counter([line.text for line in lines if line.text]).values(), default=0) < _FEWEST:
         return []
-    filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
-    counts = Counter(fold(lines[at].text) for at in filled)
-    most = max(counts.values(), default=0)
-    first = next((at for at in filled if counts[fold(lines[at].text)] == most), 0)
-    if most < _FEWEST or filled.index(first) > _MOST_ABOVE:
+    words = {at: fold(line.text) for at, line in enumerate(lines) if any(map(is_letter, line.text))}
+    opening, count = max(Counter(words.values()).items(), key=itemgetter(1), default=("", 0))
+    filled = list(words)
+    opens = [order for order, at in enumerate(filled) if words[at] == opening]
+    if count < _FEWEST or opens[0] > _MOST_ABOVE:
         return []
-    pages: list[list[int]] = []
-    for at in filled[filled.index(first):]:
-        if fold(lines[at].text) == fold(lines[first].text):
-            pages.append([])
-        pages[-1].append(at)
+    pages = [filled[one:two] for one, two in pairwise([*opens, len(filled)])]
     alike = len({len(page) for page in pages}) == 1 and 1 < len(pages[0]) <= _MOST_LINES
     return pages if alike and all(len(lines[at].text) <= _LONGEST for page in pages for at in page) else []
 
