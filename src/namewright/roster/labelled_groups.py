@@ -22,6 +22,15 @@ from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.heading_words import HEADING_WORDS, OPENERS, PLACES
 from namewright.roster.headings import heads_adults
 from namewright.roster.known import is_given, lean, opens_with_given
+from namewright.roster.names_between import (
+    BRACKETS,
+    MOST_WHOLE,
+    PARTS,
+    PLACE,
+    are_names,
+    names_between,
+    parts_between,
+)
 from namewright.roster.no_names import says_nobody
 from namewright.roster.pasted import Line
 from namewright.roster.several import bracketed_label, is_titled_name, may_be_a_name
@@ -35,7 +44,7 @@ from namewright.roster.sure_groups import (
     is_over_groups,
     may_be_jobs,
 )
-from namewright.roster.vocabulary import AND, ANY_DAYS, GROUPS, MONTHS, fold
+from namewright.roster.vocabulary import ANY_DAYS, GROUPS, MONTHS, fold
 
 _LABEL = pattern(r"(.{2,60}?)(?:\s?:\s+|\s+=\s+)(?=\S)", needs=":=")
 _WITHIN = pattern(r"(.{2,60}?(?:\s?:\s+|\s+=\s+)[^\s,;&+:][^,;&+:]{1,40}?)\s+[-–—]\s+(?=\S)")
@@ -44,20 +53,14 @@ _COUNTED = pattern(r"([^\W\d_]{3,20} (?:\d{1,2}|[A-H]))[.)]?\s+(?=[^\W\d_]{2})")
 _ARROWED = pattern(r"([^,;&+:→⇒>]{2,60}?)\s*(?:→|⇒|->|=>)\s*(?=\S)")
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?!\d)")
 _CLOCK = pattern(r"\D\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?$")
-_PARTS = pattern(rf"\s*[,;，、+&/]\s*(?:(?:{AND})\s+)?|\s+(?P<and>{AND})\s+")
 _COMMA = pattern(r"[,;，、]")
-_INITIAL = pattern(r"\s[^\W\d_]\.$")
 _COUNT = pattern(r"\d{1,2}\s?[:=–—-]\s+(?=[^\W\d_])")
-_PLACE = pattern(r"(\d{1,2})[.)]\s*([^\W\d_].*)")
-_BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _ASIDE = pattern(r"\s[-–—]\s|,")
 _BETWEEN = pattern(r"[\s:/]+")
-_FAMILY_SIGNS = frozenset(("y", "e"))  # Ruiz y Gómez
 _WORDS_OF_GROUPS = HEADING_WORDS | PLACES | GROUPS | ANY_DAYS
 _LONGEST = 1_200  # characters of a line: a longer one is a text
 _MOSTLY, _HALF, _NEARLY_ALL = 0.6, 0.5, 0.9
 _SOME = 0.4
-_MOST_WHOLE = 0.75  # of whole names beside one whose family's name means something else, too: Kashish Pai
 _FEW_GROUPS, _MOST_WORDS = 2, 4
 _MOST_TITLES = 2
 _TIME = ":"
@@ -86,8 +89,8 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     heads = {at: head for at, line in enumerate(lines) if (head := head_of(line.text)) and not heads_adults(line.text)}
     labels = [head.label for head in heads.values()]
     if not may_be_jobs(labels) and not _are_states(labels) and not any(
-            _TIMED.match(head.label) or _CLOCK.search(head.label) or head.in_a_row or _PARTS.search(head.rest)
-            or _PLACE.match(head.rest) for head in heads.values()):
+            _TIMED.match(head.label) or _CLOCK.search(head.label) or head.in_a_row or PARTS.search(head.rest)
+            or PLACE.match(head.rest) for head in heads.values()):
         return _below_heads(lines)
     empty = {at: _Group(head.label, ()) for at, head in heads.items() if _names_nobody(head)}
     found = {at: group for at, head in heads.items() if at not in empty and (group := _group(head))}
@@ -116,18 +119,18 @@ def _are_states(labels: Sequence[str]) -> bool:
 
 def _wishes(heads: Mapping[int, _Head]) -> frozenset[int]:
     """Return the lines of known children with what, or whom of the class, they want first: ``Mia: 1. Leo, 2. Ava``."""
-    counted = {at: head for at, head in heads.items() if _PLACE.match(head.rest)}
+    counted = {at: head for at, head in heads.items() if PLACE.match(head.rest)}
     labels = [head.label for head in counted.values()]
     if len(counted) < max(_FEW_GROUPS, _MOSTLY * len(heads)) or share(map(opens_with_given, labels)) < _MOSTLY:
         return frozenset()
-    wanted = [name for head in counted.values() for name in _between_signs(head.rest)]
+    wanted = [name for head in counted.values() for name in names_between(head.rest)]
     own = share(fold(name) in set(map(fold, labels)) for name in wanted) >= _HALF
     return frozenset(counted) if own or given_share(wanted) < _HALF else frozenset()
 
 
 def _placed(heads: Mapping[int, _Head], found: Mapping[int, _Group]) -> dict[int, _Group]:
     """Return the groups that are counted, where nothing but a title with a dash above them is none."""
-    counted = {at: group for at, group in found.items() if _PLACE.match(heads[at].rest)}
+    counted = {at: group for at, group in found.items() if PLACE.match(heads[at].rest)}
     alone = len(counted) >= _FEW_GROUPS and all(at in counted or at < min(counted) for at in heads)
     return counted if alone else {}
 
@@ -185,7 +188,7 @@ def _below_heads(lines: Sequence[Line]) -> list[Line]:
     """
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     groups = {one: two for one, two in pairwise(filled) if two == one + 1 and _may_head(lines[one].text)
-              and _are_names(_parts_of(lines[two].text))}
+              and _are_known_names(_parts_of(lines[two].text))}
     if len(groups) < _FEW_GROUPS or 2 * len(groups) < _NEARLY_ALL * len(filled):
         return list(lines)
     below = set(groups.values())
@@ -200,15 +203,15 @@ def _told_below(line: Line, *, head: bool, names: bool) -> Iterator[Line]:
 
 
 def _parts_of(text: str) -> tuple[str, ...]:
-    return tuple(_names(_without_stop(text))) if len(text) <= _LONGEST else ()
+    return parts_between(text) if len(text) <= _LONGEST else ()
 
 
 def _may_head(text: str) -> bool:
-    bare = _BRACKETS.sub(" ", text).split()
+    bare = BRACKETS.sub(" ", text).split()
     return 0 < len(bare) <= _MOST_WORDS and not _COMMA.search(text) and not is_given(bare[0])
 
 
-def _are_names(parts: Sequence[str]) -> bool:
+def _are_known_names(parts: Sequence[str]) -> bool:
     return (len(parts) > 1 and all(map(may_be_a_name, parts)) and all(map(is_titled_name, parts))
             and given_share(parts) >= _HALF)
 
@@ -242,59 +245,9 @@ def _without_a_sign(text: str) -> _Head | None:
 
 def _group(head: _Head) -> _Group | None:
     """Return a label with the names behind it, None where something else stands there."""
-    names = tuple(head.rest.split()) if head.in_a_row else _between_signs(head.rest)
-    least = _HALF if _CLOCK.search(head.label) else _MOST_WHOLE  # a stop with its time is no child
-    return _Group(head.label, names) if _are_all_names(names, least) else None
-
-
-def names_told(text: str) -> tuple[str, ...]:
-    """Return the names that a text has between signs and words that part, none where it has something else."""
-    names = _between_signs(text)
-    return names if _are_all_names(names) else ()
-
-
-def _between_signs(text: str) -> tuple[str, ...]:
-    return _without_places(tuple(_names(_without_stop(text))))
-
-
-def _without_places(names: tuple[str, ...]) -> tuple[str, ...]:
-    """Return names without the places that are counted before them: ``1. Mira, 2. Leo``."""
-    placed = [match for name in names if (match := _PLACE.match(name))]
-    counted = len(placed) == len(names) and [int(match[1]) for match in placed] == [*range(1, len(names) + 1)]
-    return tuple(match[2] for match in placed) if counted else names
-
-
-def _are_all_names(names: Sequence[str], least: float = _MOST_WHOLE) -> bool:
-    if not names or not all(names) or not all(map(is_titled_name, names)) or any(map(_is_a_day_letter, names)):
-        return False
-    whole = share(may_be_a_name(name) and " " in name for name in names) >= least
-    return all(may_be_a_name(name) or (whole and " " in name and may_be_a_name(name.split()[0])) for name in names)
-
-
-def _is_a_day_letter(name: str) -> bool:
-    """Say whether a part is one capital letter, as days of the week are cut: ``Mira Vost - M/W/F``."""
-    return len(name) == 1 and name.isupper()
-
-
-def _without_stop(text: str) -> str:
-    """Return names without the full stop behind the last; that of an initial stays: ``Mira V., Zoe M.``."""
-    bare = text.rstrip()
-    return bare if _INITIAL.search(bare) else bare.rstrip(" .")
-
-
-def _names(text: str) -> Iterator[str]:
-    """Yield the parts between signs and words that part; ``Ana Ruiz y Gómez`` is one name."""
-    if ";" in text and "," in text:  # Chen, Mia; Park, Leo
-        return
-    masked, at = _BRACKETS.sub(lambda match: "x" * len(match[0]), text), 0
-    for sign in _PARTS.finditer(masked):
-        behind = masked[sign.end() :].partition(",")[0].split()
-        joined = sign["and"] in _FAMILY_SIGNS and " " in text[at : sign.start()].strip()
-        if joined and len(behind) == 1 and not is_given(behind[0]):
-            continue
-        yield text[at : sign.start()].strip()
-        at = sign.end()
-    yield text[at:].strip()
+    names = tuple(head.rest.split()) if head.in_a_row else names_between(head.rest)
+    least = _HALF if _CLOCK.search(head.label) else MOST_WHOLE  # a stop with its time is no child
+    return _Group(head.label, names) if are_names(names, least) else None
 
 
 def _told(found: Mapping[int, _Group]) -> dict[int, _Group]:
@@ -310,7 +263,7 @@ def _is_a_phrase(label: str) -> bool:
     """Say whether a label has a small word and none that is known of names: ``Not pictured``, or is ``Absent``."""
     if is_state(label):
         return True
-    words = _BRACKETS.sub(" ", label).split()
+    words = BRACKETS.sub(" ", label).split()
     if len(words) > 1 and fold(words[0]) in OPENERS and begins_small(words[1]):
         words = words[1:]  # Al centro, though Al is a name
     small = any(begins_small(word) and fold(word) not in PARTICLES for word in words)
@@ -331,7 +284,7 @@ def _frames(found: Mapping[int, _Group]) -> Iterator[tuple[list[int], str]]:
 
 def _label_words(label: str) -> list[str]:
     """Return the words of a label without figures, and without what stands behind them in brackets or beside."""
-    bare = _ASIDE.split(_BRACKETS.sub(" ", label))[0]
+    bare = _ASIDE.split(BRACKETS.sub(" ", label))[0]
     return [word for word in _BETWEEN.split(fold(bare))
             if not any(map(str.isdigit, word)) and any(map(is_letter, word))]
 

@@ -16,7 +16,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.headers import header_role
 from namewright.roster.known import is_given, lean
-from namewright.roster.labelled_groups import names_told
+from namewright.roster.names_between import names_told
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share, share
 from namewright.roster.sure_groups import is_over_groups
