@@ -1,4 +1,9 @@
-"""Lines about the class rather than a child: a modest guess, always reported and never silent."""
+"""Lines about the class rather than a child: a modest guess, always reported and never silent.
+
+``Room 6``, ``Alder Room 2026/27 - Ms. Ferrow``, ``Teacher: Oda Vost``, ``Page 2``, ``Monday``: ``heading_reason`` says
+why such a line is no child, by its own words alone. ``perhaps_heading`` says that one may be none: ``Aula Girasoles``.
+What only the other lines of a list tell is said elsewhere (``unlike``, ``titles_above``).
+"""
 
 from __future__ import annotations
 
@@ -9,6 +14,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, strip_numbering
+from namewright.roster.class_words import is_beside_class, is_compound, is_heading_word, opens_as_class
 from namewright.roster.date_lines import is_a_date
 from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.free_text import NAME_LABEL
@@ -18,31 +24,32 @@ from namewright.roster.heading_words import (
     ARTICLES,
     BESIDE_CLASS,
     CHILDREN,
-    CLASS_ENDINGS,
     CLASS_OPENINGS,
-    CLOSINGS,
     COLOURS,
     DATED_OPENINGS,
     ENDS,
-    GREETING_PHRASES,
-    GREETINGS,
     HEADING_WORDS,
     LEVELS,
     LINES,
     LISTS,
     MAIL_LABELS,
-    NOTE_WORDS,
     OUR,
     OVER_NAMES,
     PHONES,
     PLACES,
-    PLEASE,
     PRINTED,
     ROLLS,
-    TODAY,
 )
 from namewright.roster.known import is_family, is_given, is_known, lean
-from namewright.roster.numbers import figure_inside
+from namewright.roster.notes_to_readers import (
+    SIGN,
+    asks_kindly,
+    before_a_request,
+    greets,
+    is_note,
+    may_be_a_cry,
+    may_greet,
+)
 from namewright.roster.vocabulary import (
     ADULTS,
     AND,
@@ -55,7 +62,6 @@ from namewright.roster.vocabulary import (
     OF_THE,
     OTHER_PEOPLE,
     SEASONS,
-    STATES,
     TEACHERS,
     TITLES,
     Role,
@@ -69,14 +75,13 @@ _AFTER_PRINTED = frozenset((
     "dal", "al", "con", "em", "list", "of", "des", "au", "a", "am",
 ))
 _DATED = ANY_DAYS | MONTHS | OF_THE | {"le", "el"}
-_ASKED = tuple(f" {word} " for word in PLEASE)
 _TITLES_ONLY = SOMEBODY_ELSE.union(*({fold(word) for word in words} for words in FURTHER_TITLES.values()))
 _TEACHERS = ("lehrer", "lehrerin", "lehrkraft", "erzieher", "erzieherin", "teacher")
 _MINE = frozenset(("mia", "mio", "mie", "miei"))  # behind an article alone: Mia is a child
 _CLASS_IN_FIGURES = pattern(r"\s*\d{1,2}\s?(?:\.?[ºª°]\s?)?[a-hA-H]\s*|\s*\d{1,2}\.?[ºª°]\s*")
 _LETTERED_CLASS = pattern(r"(?:[A-Z]|\d{1,2}[A-Z]?|TK|PK)-[A-Z][^\W\d_]+")  # K-Vale
 _LONGEST_CLASS = 3  # words
-_FEW, _MOST_OF_A_CRY = 2, 4
+_FEW = 2
 _MOST_OF_A_NUMBER = 3  # figures: the RUT of Chile has more
 _YEARS = "years?|yrs?|anos?|ans|jahre?"
 _AGED = pattern(rf"\d{{1,2}}(?:\s?[-–/]\s?\d{{1,2}} (?:{_YEARS}|anni)| (?:{_YEARS}))(?: olds?)?(?: [a-f])?"
@@ -86,16 +91,13 @@ _LABEL = pattern(r"\s*([^\s:,;/&][^:,;/&]{0,29}?)\s*(?::|\s[-–—])\s+(?=\S)")
 _SIGNS = pattern(r"[^\d,/&+;]+(?:[,/&+;]|\s(?:and|und|et|y|e)\s)\D+")
 _BETWEEN_NAMES = pattern(rf"(?:(?<!\s)\s+)?[,;/&+]\s*(?:(?:{AND})\s+)?|(?<!\s)\s+(?:{AND})\s+")
 _PAGE = pattern(r"\b(?:page|seite|pag|pagina)\.? ?\d{1,3}(?: ?(?:/|of|von|sur|de|di) ?\d{1,3})?$")
-
 _SLIDE = pattern(r"(?:slide|folie|diapositiv[aeo]|diapo|hoja|feuille|foglio|folha) ?\d{1,3}")
 _SCHOOL_YEAR = pattern(r"(?<!\d)20\d\d\s?[/–-]\s?(?:20)?\d\d(?!\d)", needs="2")
 _ASIDE = pattern(r"(?<!\s)\s+[-–—|/]\s+.*|,\s*(?=\d|(?P<title>[^\W\d_]+)).*|(?<!\s)\s*\([^()]*\)\s*$")
 _COUNTED = pattern(r"\d{1,4}(?:st|nd|rd|th|er|[ºª°])?")
 _ELIDED = pattern(r"(?:d|l|dell)['’](?=[^\W\d_])", needs="'’")
 _IN_BRACKETS = pattern(r"\([^()]*\)")
-_MARKED_GREETING = pattern(r"\s*Ol[áÁ](?:(?:\s+[^\W\d_]+)?\s*[,!]*\s*$|!|,?\s+[a-zß-ÿ])")  # no Ola writes it so
 _ADDRESSED = pattern(r"(?:To|An|Para|À|A|Cc):\s+[^\W\d_a-z]")
-_SIGN = pattern(r"\s[-–—]\s|[:,;(\t]")
 _END = pattern(r"\s*[*=#~_<-]{2,}\s*(?:eof|end|ende|fin|fine|fim|einde)\b[\w\s]{0,40}[*=#~_>-]{2,}\s*", re.I)
 """Where a printed list ends: ``*** END OF REPORT ***``."""
 _MARK = r"(?:[^\W\d_]{1,2}|[^\w\s=]|\d)\s*=\s*[^=,;/|]+"
@@ -156,7 +158,7 @@ def heads_adults(text: str) -> bool:
 def _reason_by_opening(words: list[str], text: str) -> Message | None:
     """Say why a line is about the class by how it opens."""
     first, rest = words[0].strip(".,!"), words[1:]
-    if _greets(words, text) or _is_note(words, text):
+    if greets(words, text) or is_note(words, text):
         return message("roster.heading_remark")
     if first in TITLES and rest:
         return None if behind_an_adult(strip_numbering(text)) else message("roster.adult")
@@ -186,7 +188,7 @@ def _reason_by_words(words: list[str], text: str) -> Message | None:
     dated = ends or days or _is_of_class_words(text)
     several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
     named = _opens_with_a_marked_name(text) or _is_a_name_with_figures(first, rest)
-    if dated or (several and all(map(_is_heading_word, words)) and not named):
+    if dated or (several and all(map(is_heading_word, words)) and not named):
         return message("roster.heading_only")
     if "," not in text and is_of_a_day(strip_numbering(text)):
         return message("roster.sentence")
@@ -251,13 +253,13 @@ def perhaps_heading(text: str) -> Message | None:
         return _perhaps(text)
     if _may_be_a_room(words) and (not is_known(words[0]) or _is_led(text)):
         return _perhaps(text)
-    if _may_greet(words) or (len(words) == _FEW and _asks_kindly(words[1]) and not is_given(words[0])):
+    if may_greet(words) or (len(words) == _FEW and asks_kindly(words[1]) and not is_given(words[0])):
         return _perhaps(text)
-    if _may_be_a_cry(text):
+    if may_be_a_cry(text):
         return _perhaps(text)
     if _ADDRESSED.match(text) and len(words) > 1:
         return _perhaps(text)
-    asked = _before_a_request(text) if _asks_kindly(fold(text)) else None
+    asked = before_a_request(text) if asks_kindly(fold(text)) else None
     if asked and not any(map(is_known, asked.split())) and not INITIALLED.fullmatch(strip_numbering(asked)):
         return _perhaps(text)
     if any(is_known(word) for word in words):
@@ -279,16 +281,6 @@ def _perhaps(text: str) -> Message:
     return message("roster.perhaps_heading", words=text.strip()[:60])
 
 
-def opens_as_class(word: str) -> bool:
-    """Say whether a folded word may open the name of a class: ``Aula``, ``Vorschulgruppe``."""
-    return word in CLASS_OPENINGS or _is_compound(word)
-
-
-def _is_compound(word: str) -> bool:
-    """Say whether a German word in one is a class or its room, and no family: ``Bärengruppe``, ``Erlenraum``."""
-    return word.endswith(CLASS_ENDINGS) and word not in CLASS_ENDINGS and not is_known(word)
-
-
 def _without_aside(text: str) -> str:
     """Return a line without a school year, and without what stands behind a dash, in brackets, or an adult."""
     bare = _SCHOOL_YEAR.sub(" ", text).rstrip(" -–—,")
@@ -304,7 +296,7 @@ def _is_class_with_aside(text: str) -> bool:
     words = _words(bare)
     if not words or ":" in text or "," in bare:
         return False
-    if len(words) == 1 and _is_compound(words[0]):
+    if len(words) == 1 and is_compound(words[0]):
         return True
     if _is_led(text) and _may_be_a_room(words):
         return not is_known(words[0]) or not any(map(is_given, words[1:]))
@@ -319,7 +311,7 @@ def _may_be_a_room(words: list[str]) -> bool:
 
 def _is_led(text: str) -> bool:
     """Say whether an adult stands behind a sign: ``Sala Girasoles, maestra Irune``."""
-    return any(fold(word) in ADULTS for word in _SIGN.split(text)[1:] for word in word.split()[:1])
+    return any(fold(word) in ADULTS for word in SIGN.split(text)[1:] for word in word.split()[:1])
 
 
 def _are_days(text: str) -> bool:
@@ -329,7 +321,7 @@ def _are_days(text: str) -> bool:
     letters = bool(_WEEK.fullmatch(text.strip().strip(":")))
     named = [day for day in days if day in ANY_DAYS]
     return letters or (len(named) > 1 and len(words) < len(days) and all(
-        day in ANY_DAYS or _is_beside_class(day) for day in days))
+        day in ANY_DAYS or is_beside_class(day) for day in days))
 
 
 def _is_day(text: str) -> bool:
@@ -341,73 +333,6 @@ def _is_day(text: str) -> bool:
     return bool(days) and (any(map(_COUNTED.fullmatch, words)) or not any(map(is_given, days)))
 
 
-def _greets(words: list[str], text: str) -> bool:
-    """Say whether a line opens a letter: ``Hi Jo,``, ``Ciao Rita, ecco la mia classe``, ``Olá!``."""
-    if " ".join(words[:2]).strip(",!") in GREETING_PHRASES or _MARKED_GREETING.match(text):
-        return True
-    if words[0].strip(".,!¡") not in GREETINGS or (is_given(words[0].strip(".,!¡")) and not _greets_by_a_name(text)):
-        return False
-    alone = len(words) == 1 or (len(words) == _FEW and lean(words[1].strip(".,!")) >= 0 and is_known(words[1]))
-    return alone or text.rstrip()[-1] in ",!" or any(word.islower() for word in text.split()[1:])
-
-
-def _greets_by_a_name(text: str) -> bool:
-    """Say whether a word that is a name too greets: ``Olá, segue a lista``, and not ``Ola Berntsen, no pork``."""
-    typed = _IN_BRACKETS.sub(" ", text).split()
-    if not typed[0].strip("¡>* ")[:1].isupper() or sum(word.islower() for word in typed[1:]) < _FEW:
-        return False
-    named = len(typed[0].strip("¡>* ")) > 1 and typed[0][-1].isalpha() and typed[1][:1].isupper()
-    return not named or (is_given(typed[1].strip(",")) and not is_family(typed[1].strip(",")) and typed[1][-1] == ",")
-
-
-def _may_greet(words: list[str]) -> bool:
-    """Say whether two words may be a greeting or a rare name: ``Ola Xobrelsen``."""
-    return len(words) == _FEW and words[0] in GREETINGS and not is_given(words[0]) and not is_known(words[1])
-
-
-def _is_note(words: list[str], text: str) -> bool:
-    """``Subs: please note``, ``Note: bring a hat``, ``Bitte nicht verteilen``."""
-    if is_given(words[0].strip(".,!")):
-        return False
-    typed = text.split()
-    small = sum(map(begins_small, typed[1:]))
-    opening = words[0].strip(".,!") in NOTE_WORDS and (":" in words[1:2] or "!" in text or small > 0)
-    return opening or (small > 0 and len(words) > _FEW and _asks_kindly(" ".join(words))
-                       and _before_a_request(text) is None)
-
-
-def _may_be_a_cry(text: str) -> bool:
-    """Say whether a line ends as a cry does and nothing in it is known of names: ``Viel Spaß!``; ``Mira NEU!`` is none.
-
-    A word in small letters behind the first tells it, too: ``Bon courage !``.
-    """
-    if not text.rstrip().endswith("!"):
-        return False
-    words = [bare for word in text.split() if (bare := word.strip("!¡.,"))]
-    if not 0 < len(words) <= _MOST_OF_A_CRY or fold(words[-1]) in STATES:
-        return False
-    if len(words) == 1:  # in a chat children are called so: Xobrel!
-        return text.lstrip().startswith("¡") or fold(words[0]) in CLOSINGS
-    small = any(map(begins_small, words[1:]))
-    return not is_given(words[0]) if small else not any(map(is_known, words))
-
-
-def _asks_kindly(words: str) -> bool:
-    said = f" {words} ".replace(",", " ").replace("!", " ")
-    return any([word in said for word in _ASKED])
-
-
-def _before_a_request(text: str) -> str | None:
-    """Return what stands before a sign and a request, if it is written as a name: ``Mira Vost – no photos please``."""
-    text = strip_numbering(text)
-    signs = [match for match in _SIGN.finditer(text) if not _asks_kindly(fold(text[: match.start()]))]
-    before = text[: signs[-1].start()].replace(",", " ").split() if signs else []
-    if len(before) < _FEW or any(begins_small(word) and fold(word) not in OF_THE for word in before):
-        return None
-    about = any(_is_heading_word(fold(word)) or fold(word) in OTHER_PEOPLE for word in before)
-    return None if about else " ".join(before)
-
-
 def _is_of_class_words(text: str) -> bool:
     """Say whether a line has nothing but words of a class or a list: ``Infantil 5 años B``, ``5 ans``."""
     if _AGED.fullmatch(fold(text)):
@@ -415,17 +340,11 @@ def _is_of_class_words(text: str) -> bool:
     parts = map(fold, _BETWEEN.split(strip_numbering(text)))
     words = [word for part in parts if any(map(str.isalnum, word := _ELIDED.sub("", part).strip(".!?*")))]  # ⭐ Line
     if " ".join(words[:2]) in DATED_OPENINGS:
-        return all(map(_is_beside_class, words))
+        return all(map(is_beside_class, words))
     if len(words) < _FEW or is_given(words[0]):
         return False
-    named = any(word in HEADING_WORDS or word in LEVELS or _is_compound(word) for word in words)
-    return named and all(map(_is_beside_class, words))
-
-
-def _is_beside_class(word: str) -> bool:
-    """Say whether a folded word may stand in the name of a class or list: it is known, a number, a sign or a letter."""
-    return (_is_heading_word(word) or word in LEVELS or word in BESIDE_CLASS or word in OF_THE or len(word) == 1
-            or word in MONTHS or word in ANY_DAYS or word in SEASONS or _is_compound(word))
+    named = any(word in HEADING_WORDS or word in LEVELS or is_compound(word) for word in words)
+    return named and all(map(is_beside_class, words))
 
 
 def _names_a_class(words: list[str]) -> bool:
@@ -453,7 +372,7 @@ def is_placed(text: str) -> bool:
     if not match or not {word.strip(".,") for word in fold(match["place"]).split()[-1:]} & PLACES:
         return False
     before = fold(match["name"]).replace(",", " ").split()
-    return not any(_is_beside_class(word) or word in PLACES or word in CLASS_OPENINGS or word in TITLES
+    return not any(is_beside_class(word) or word in PLACES or word in CLASS_OPENINGS or word in TITLES
                    for word in before)
 
 
@@ -486,7 +405,7 @@ def _is_ours(words: list[str]) -> bool:
     own = [word.strip(".,!") for word in (words[1:] if led else words)]
     named = any(word.isalpha() for word in own[1:])
     ours = own and (own[0] in OUR or (led and own[0] in _MINE))
-    return named and bool(ours) and all(map(_is_heading_word, own[1:]))
+    return named and bool(ours) and all(map(is_heading_word, own[1:]))
 
 
 def _is_label(label: str, text: str) -> bool:
@@ -498,7 +417,7 @@ def _is_label(label: str, text: str) -> bool:
         return role is Role.OTHER
     if not any(map(str.isalpha, label.split())):  # 1st: counts
         return False
-    return label in OTHER_PEOPLE or _is_of_a_leader(label) or all(map(_is_heading_word, label.split()))
+    return label in OTHER_PEOPLE or _is_of_a_leader(label) or all(map(is_heading_word, label.split()))
 
 
 def _is_of_a_leader(label: str) -> bool:
@@ -506,13 +425,7 @@ def _is_of_a_leader(label: str) -> bool:
     words = label.split()
     teaches = len(words) == 1 and label.endswith(_TEACHERS) and not is_known(label)  # Klassenlehrerin
     return label in LEADERS or teaches or (not LEADERS.isdisjoint(words) and all(
-        word in LEADERS or word in OF_THE or word in BESIDE_CLASS or _is_heading_word(word) for word in words))
-
-
-def _is_heading_word(word: str) -> bool:
-    """Say whether a word can stand in a heading; so can a number or a sign beside it."""
-    counted = not any(map(str.isalpha, word)) or (any(map(str.isdigit, word)) and figure_inside(word) is None)
-    return counted or word in HEADER_WORDS or word in HEADING_WORDS or word in TODAY
+        word in LEADERS or word in OF_THE or word in BESIDE_CLASS or is_heading_word(word) for word in words))
 
 
 def _is_date(words: list[str]) -> bool:

@@ -19,9 +19,10 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import BULLETS, strip_numbering
 from namewright.roster.care_words import CARE
+from namewright.roster.class_words import opens_as_class
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LISTS, PLACES
-from namewright.roster.headings import heading_reason, opens_as_class
+from namewright.roster.headings import heading_reason
 from namewright.roster.judge import ASIDE, is_title
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.name_order import BOTH_BY_COMMA

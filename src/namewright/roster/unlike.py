@@ -20,12 +20,13 @@ from namewright.roster.beside import heads_a_name, is_word_about, strip_numberin
 from namewright.roster.block_heads import block_heads
 from namewright.roster.capitals import is_titled
 from namewright.roster.care_words import CARE
+from namewright.roster.class_words import opens_as_class
 from namewright.roster.columns import stray_cells
 from namewright.roster.date_lines import is_a_day_in_figures
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.group_lines import group_lines
 from namewright.roster.heading_words import ARTICLES, CLOSINGS, MAIL_LABELS, OPENERS, PLACES, TODAY
-from namewright.roster.headings import heading_reason, opens_as_class
+from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
 from namewright.roster.labelled_groups import head_of
