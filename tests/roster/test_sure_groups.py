@@ -152,3 +152,19 @@ def test_one_child_behind_each_job(labels: list[str], sign: str) -> None:
                                    "Aiutanti della Settimana", "Ajudantes da Semana", "Métiers de la Semaine"])
 def test_a_title_over_jobs_that_ends_in_a_week(title: str) -> None:
     assert made(f"{title}\nLights: Mira, Tilo\nDoor: Anna\nPlants: Emil") == ["Mira", "Tilo", "Anna", "Emil"]
+
+
+@pytest.mark.parametrize("label", [
+    "Stop {}", "Peg {}", "Arrêt {} – École", "Halt {} (Markt)", "Parada n.º {} – Plaza", "Fermata {}, Via Lunga"])
+@pytest.mark.parametrize("title", ["", "Route 36\n", "Ligne 4\n", "Linie 12\n", "Percorso 2\n", "Linha 7\n"])
+def test_labels_that_count_on_are_groups_of_whoever_stands_behind(label: str, title: str) -> None:
+    """As soon as three stand behind one; by twos they may be a family’s and a given name."""
+    names = (("Xobrel", "Vemka", "Tulmo"), ("Nyai", "Sathther"), ("Noth", "Ral"))
+    text = title + "\n".join(f"{label.format(at)}: {', '.join(some)}" for at, some in enumerate(names, 1))
+    assert made(text) == [name for some in names for name in some]
+
+
+def test_two_words_behind_labels_that_count_on_stay_one_child_each() -> None:
+    lines = ("Peg 1: Vost, Xobrel", "Peg 2: Tarn, Vemka", "Peg 3: Berg, Tulmo")
+    assert [(child.given, child.family) for child in read_roster("\n".join(lines)).children] == [
+        ("Xobrel", "Vost"), ("Vemka", "Tarn"), ("Tulmo", "Berg")]

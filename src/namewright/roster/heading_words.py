@@ -27,6 +27,7 @@ HEADING_WORDS = word_set("""
     tagesplan, tagesablauf, stundenplan, horario, horaire, orario, plans, substitute, sub, vertretung, remplacante,
     remplacant, sustituta, sustituto, suplente, supplente, substituta, substituto, notizen, level, niveau, nivel,
     livello, stufe, autobus, scuolabus, autocarro, autocar, schulbus, minibus, pullman, pulmino, carrinha, onibus,
+    route, stop, ligne, arret, trajet, linie, haltestelle, buslinie, percorso, fermata, linha, paragem, parada,
     cohort, cohorte, kohorte, coorte, reading, guided, lecture, lectura, lettura, leitura, math, maths, mathe""")
 """First words of a line that is about the class, if what follows is a number, a letter, a
 title or nothing."""

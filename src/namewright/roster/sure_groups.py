@@ -7,6 +7,7 @@ these are no children. Pure; which lines have a label is said by ``labelled_grou
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import chain
 
@@ -23,6 +24,7 @@ from namewright.roster.vocabulary import ADULTS, ANY_DAYS, MONTHS, OTHER_PEOPLE,
 
 _COUNT = pattern(r"^(?:(?P<first>\d{1,2})(?:\s?[x×])?\s)?(?P<words>.*?[^\W\d_].*?)"
                  r"(?:\s*[(\[]\s*(?P<inside>\d{1,2})[^\W\d_ ]{0,3}\s*[)\]]|\s*[-–—=:×]\s*(?P<last>\d{1,2}))?$")
+_NUMBERED = pattern(r"([^\W\d_]{2,20})\s?(?:no\.|nr\.|n[º°]|[#№])?\s?([0-9]{1,3})\b", re.IGNORECASE)
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _SEATS = pattern(r"[(\[]\s*\d{1,2}\s+[^\W\d_][^()\[\]]*[)\]]")
 _ADULTS = ADULTS | OTHER_PEOPLE
@@ -73,7 +75,7 @@ def are_surely_groups(labels: Sequence[str], names: Sequence[Sequence[str]]) -> 
         return False
     if len(set(map(fold, every))) < _NEARLY_ALL * len(every):
         return False
-    if len(labels) > 1 and _are_counted(labels, names):
+    if len(labels) > 1 and (_are_counted(labels, names) or _count_on(labels, names)):
         return True
     perhaps = share(map(_may_be_a_child, labels))
     initialled = share(INITIALLED.fullmatch(name) is not None for name in every)
@@ -125,6 +127,16 @@ def _are_counted(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:
               for label in labels]
     right = [count is not None and int(count) == len(some) for count, some in zip(counts, names, strict=True)]
     return sum(right) > 1 and share(right) >= _MOSTLY
+
+
+def _count_on(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:
+    """Say whether labels are one word and a number that goes up: ``Stop 1``, ``Stop 2 – Elm Street``.
+
+    Where two names at most stand behind each, these may be a family's and a given name.
+    """
+    found = [_NUMBERED.match(label) for label in labels]
+    words, numbers = {fold(match[1]) for match in found if match}, [int(match[2]) for match in found if match]
+    return all(found) and len(words) == 1 and numbers == sorted(set(numbers)) and max(map(len, names)) > _FEW
 
 
 def _may_be_a_child(label: str) -> bool:
