@@ -19,6 +19,8 @@ DOUBTFUL = (
     "Vorname: Brou\nNachna Yythy\nGeburtstag: 16/05/2020\n\nVorname: Zampi\nNachname: Gylge\nGeburtstag: 13/05/2020\n\n"
     "Vname: Hymny\nNachname: Geith\nGeburtstag: 15/05/2020\n\n"
     "Vorname: Zeiil\nNachname: Saron\nGeburtstag: 11/05/2020\n",
+    "\tGrupo \t\tGrupo 2\n1\t;Gideon\t\t1\t>eMANUEL\n\t\t\t2\tBosibori\n\t\t\t3\tfRanklin\n\t\t\t4\tDoris\n"
+    "\t\t\t5\tJeff\n\t\t\t6\tNduku\n\t\t\t7\tNaomi\n",
 )
 
 
@@ -36,6 +38,15 @@ def test_what_is_kept_is_read_as_it_was(text: str, part: NamePart) -> None:
     assert [one.line for one in again.children] == [one.line for one in roster.children]
     asked = [sum(line.outcome is Outcome.LEFT_OUT for line in one.lines) for one in (roster, again)]
     assert asked[0] <= asked[1]
+
+
+def test_the_children_stay_though_a_question_is_not_asked_again() -> None:
+    """What may be a child or not is asked when it is pasted; from then on the children are as they were made."""
+    roster = read_roster(
+        "Boleias para a quinta 16/05\n\nProf. ПътечкОВА (5 Lugares): БетиНО + бЛАгой + Клим + Илка\n"
+        "Ainda sem boleia: Дамяна + Хубан\n")
+    assert [line.outcome for line in roster.lines if "Клим" in line.text] == [Outcome.LEFT_OUT]
+    assert _who(read_roster(roster.text)) == _who(roster)
 
 
 def test_a_list_that_becomes_a_table_says_so_and_accounts_for_every_line() -> None:

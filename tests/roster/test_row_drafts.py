@@ -99,3 +99,11 @@ def test_a_word_that_tells_two_apart_is_kept(one: str, two: str) -> None:
     assert [f"{child.given} {child.family}".strip() for child in children] == [one, two, "Mia"]
     assert children[0].label != children[1].label
     assert [child.family for child in read_roster(f"{one}\nMia").children] == ["", ""]
+
+
+def test_a_name_typed_in_haste_under_titles_is_a_child() -> None:
+    """Its family’s name stands beside it, or capitals stand within it: no word for a free slot is written so."""
+    read = read_roster("First name,Family name\nMia,Vost\nxobrel,tarn\nAva,Berg\nOtis,Quill").children
+    assert [(child.given, child.family) for child in read][1] == ("Xobrel", "Tarn")
+    read = read_roster("First name,Family name\nMia,\nfRanquel,\nAva,\nOtis,").children
+    assert [child.practice for child in read] == ["Mia", "fRanquel", "Ava", "Otis"]

@@ -32,8 +32,8 @@ def read_alike(part: NamePart, read: Callable[[str, NamePart], Roster], typed: C
             report._replace(text=line) for report, line in zip(roster.lines, lines, strict=True)))
     text = line_by_line(_lines(roster, _found(typed, NamePart.GIVEN), _found(typed, NamePart.FAMILY)))
     table = _tried(read, text, part)
-    if table is None or len(table.lines) != len(roster.lines) + 1 or not _is_alike(roster, table):
-        return roster
+    if table is None or len(table.lines) != len(roster.lines) + 1 or _who(roster) != _who(table):
+        return roster  # a question that the table would not ask again is asked now all the same
     return _as_table(roster, table, text)
 
 
@@ -82,7 +82,7 @@ def _beside(report: LineReport) -> str:
 def _as_table(roster: Roster, table: Roster, text: str) -> Roster:
     """Return a reading by the lines of the table, each with what was told of it where it was typed."""
     title, *rows = table.lines
-    told = [LineReport(row.line, row.text, row.outcome, row.child,
+    told = [LineReport(row.line, row.text, was.outcome if was.outcome is Outcome.LEFT_OUT else row.outcome, row.child,
                        was.notes if row.outcome is was.outcome else (*was.notes, *row.notes), was.source_line)
             for row, was in zip(rows, roster.lines, strict=True)]
     first = told[0].origin if told else 1

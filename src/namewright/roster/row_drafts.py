@@ -102,13 +102,20 @@ def _with_second_word(draft: Draft, text: str) -> Draft:
 def _without_small(drafts: list[Draft], found: Unfolded) -> list[Draft]:
     """Leave out rows of a table whose name is in small letters where hardly another is: ``8:30 | free``.
 
-    A word for nobody or no school is told, any other but a known given name asked about.
+    A word for nobody or no school is told, any other but a known given name asked about. A name with capitals in it,
+    or with a family’s under titles, is one that was typed in haste: ``xobrel,tarn``.
     """
-    small = [begins_small(_called(draft.entry)) for draft in drafts if draft.entry]
+    titled = found.table.header is not None
+    small = [_is_small(draft.entry, titled) for draft in drafts if draft.entry]
     if not found.table.delimiter or len(small) < _ENOUGH or share(not each for each in small) < _MOSTLY:
         return drafts
-    return [_small_told(draft, _called(draft.entry)) if draft.entry and begins_small(_called(draft.entry)) else draft
+    return [_small_told(draft, _called(draft.entry)) if draft.entry and _is_small(draft.entry, titled) else draft
             for draft in drafts]
+
+
+def _is_small(entry: Entry, titled: bool) -> bool:
+    name = _called(entry)
+    return begins_small(name) and name.islower() and not (titled and entry.reading.given and entry.reading.family)
 
 
 def _small_told(draft: Draft, words: str) -> Draft:
