@@ -127,6 +127,7 @@ def _without_a_date(name: str) -> tuple[str, str]:
     """Return the month and day that open a name's place, and the name: ``January 12  Mia``."""
     words = name.split()
     at = next((at for at, word in enumerate(words) if not _is_of_a_date(word)), len(words))
+    at -= at == len(words) > 0 and is_given(words[-1])  # Sam is a Saturday, too
     return " ".join(words[:at]), " ".join(words[at:])
 
 

@@ -50,6 +50,8 @@ def _pages(lines: Sequence[Line]) -> list[list[int]]:
     """Return the places of the lines with words of each page, none where there are no pages of one kind."""
     if max(Counter([line.text for line in lines if line.text]).values(), default=0) < _FEWEST:
         return []
+    if any(line.text.count('"') % 2 for line in lines):  # a cell runs over several lines
+        return []
     words = {at: fold(line.text) for at, line in enumerate(lines) if any(map(is_letter, line.text))}
     opening, count = max(Counter(words.values()).items(), key=itemgetter(1), default=("", 0))
     filled = list(words)
