@@ -30,9 +30,10 @@ def test_who_is_ours_is_asked_once_for_all_pairs(title: str, sign: str) -> None:
     assert [child.practice for child in read_roster(ours.text).children] == ["Kian", "Ava", "Jonna"]
 
 
-def test_two_on_one_side_are_one_side() -> None:
+@pytest.mark.parametrize("behind", ["Theo & Milo (twins!)", "Theo and Milo", "Theo, and Milo"])
+def test_two_on_one_side_are_one_side(behind: str) -> None:
     """Nobody is made three children of a line."""
-    roster = read_roster("Buddies from 5B\nKian - Theo & Milo (twins!)\nAva - Rosie", columns="name,other")
+    roster = read_roster(f"Buddies from 5B\nKian - {behind}\nAva - Rosie", columns="name,other")
     assert [child.practice for child in roster.children] == ["Kian", "Ava"]
 
 

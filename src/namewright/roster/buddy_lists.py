@@ -18,10 +18,11 @@ from namewright.roster.commas import BRACKETS
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import CLASS_OPENINGS, PLACES
 from namewright.roster.known import is_given
+from namewright.roster.names_in_text import BETWEEN_NAMES
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.several import is_titled_name, may_be_a_name
-from namewright.roster.vocabulary import AND, TITLES, fold, word_set
+from namewright.roster.vocabulary import TITLES, fold, word_set
 
 _PARTNERS = word_set("""
     partner, partners, companeros, companeras, parejas, binome, binomes, tandem, tandems, compagni, compagne, coppie,
@@ -36,7 +37,6 @@ _OF_A_CLASS = CLASS_OPENINGS | PLACES | TITLES | word_set("""
 _PAIRED = pattern(r"(?P<before>[^\d\t|:]{2,60}?)\s*(?:\s[-–—=]\s|→|⇒|->|=>|&|\+|:\s|/)\s*(?P<behind>[^\t|:]{2,80})")
 _LABELLED = pattern(r":\s*\S|\s[-–—=]\s.*[,;&]")  # Tutor: Kian
 _OF_A_BAKER = "pâte"  # à modeler
-_PARTS = pattern(rf"\s*[,;&+/]\s*|\s+(?:{AND})\s+")
 _TWO = (message("roster.two_children"),)
 _MORE = (message("roster.several"), message("roster.one_each"))
 _LONGEST_TITLE = 100  # characters
@@ -70,7 +70,7 @@ def from_buddy_lists(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     if len(pairs) >= _FEWEST and not any(line.text.strip() for line in others):
         rows = [lines[at]._replace(text="\t".join(found)) for at, found in pairs.items()]
         return [rows[0]._replace(text=_OVER_PAIRS), *rows], [told]
-    asides = [Aside(lines[at], _TWO if len(_PARTS.split(found.behind)) == 1 else _MORE, asked=True)
+    asides = [Aside(lines[at], _TWO if len(BETWEEN_NAMES.split(found.behind)) == 1 else _MORE, asked=True)
               for at, found in pairs.items()]
     return others, [told, *asides]
 
@@ -95,6 +95,6 @@ def _pair(text: str) -> _Pair | None:
     match = None if NAME_LABEL.match(text) else _PAIRED.fullmatch(strip_numbering(text))
     if match is None:
         return None
-    names = [BRACKETS.sub(" ", name).strip() for name in (match["before"], *_PARTS.split(match["behind"].strip()))]
-    named = all(may_be_a_name(name) and is_titled_name(name) for name in names)
-    return _Pair(match["before"].strip(), match["behind"].strip()) if named else None
+    pair = _Pair(match["before"].strip(), match["behind"].strip())
+    names = [BRACKETS.sub(" ", name).strip() for name in (pair.before, *BETWEEN_NAMES.split(pair.behind))]
+    return pair if all(may_be_a_name(name) and is_titled_name(name) for name in names) else None

@@ -14,16 +14,16 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.names_in_text import BETWEEN_NAMES
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import AND, ANY_DAYS, fold, word_set
+from namewright.roster.vocabulary import ANY_DAYS, fold, word_set
 from namewright.store import keeps_names
 
 _SIGN = pattern(r"\s*(.{1,60}?)(?:\s?:\s+|\s+[-–—=]\s+|\s*(?:→|->|=>)\s*|\t)(\S.*)")
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _NUMBER = pattern(r"\s+(?:\d{1,2}|I{1,3})$")
 _TIME = pattern(r"[0-9]{1,2}\s?(?:[:.h]\s?[0-9][0-9]|h\b|uhr\b|[ap]m\b)|\bore\s[0-9]", needs="0123456789")
-_PARTED = pattern(rf"\s*[,;&+/]\s*(?:(?:{AND})\s+)?|\s+(?:{AND})\s+")
 _TITLES = word_set("""
     role, roles, part, parts, character, rolle, rollen, ruolo, ruoli, papel, papeis, papeles, personaje, personagem,
     personnage, personaggio""")
@@ -131,7 +131,7 @@ def _told(line: Line, signed: _Signed, *, first: bool) -> Iterator[Line]:
 def _names(text: str) -> Iterator[str]:
     """Yield the names between signs and words that part, each with its brackets."""
     masked, at = _BRACKETS.sub(lambda match: "x" * len(match[0]), text), 0
-    for sign in _PARTED.finditer(masked):
+    for sign in BETWEEN_NAMES.finditer(masked):
         yield text[at : sign.start()].strip()
         at = sign.end()
     yield text[at:].strip()

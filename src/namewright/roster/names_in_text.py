@@ -15,12 +15,14 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.heading_words import OPENERS
 from namewright.roster.known import is_given
-from namewright.roster.vocabulary import AND_WORDS, DAYS, MONTHS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import AND, AND_WORDS, DAYS, MONTHS, OTHER_PEOPLE, TITLES, fold
 
 BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]", needs="([")
 OWNED = ("'s", "’s")
 EDGES = ".,:;!?…\"“”«»()[]¡¿*"
 """Signs about a word of a text."""
+BETWEEN_NAMES = pattern(rf"\s*[,;，、&+/]\s*(?:(?:{AND}|&)\s+)?|\s+(?:{AND})\s+")
+"""What parts names in a row: a sign, a word, or both: ``Mia, Leo & Ava``, ``Mia and Leo``, ``Mia, Leo, and Ava``."""
 _AND = AND_WORDS | {"u"}
 _JOINING = AND_WORDS | PARTICLES
 _NOBODY = TITLES | DAYS | MONTHS | OTHER_PEOPLE

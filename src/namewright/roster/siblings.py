@@ -1,7 +1,7 @@
-"""Twins and others of one family told in a line: ``The Solano twins Rafi & Luz`` are Rafi Solano and Luz Solano.
+"""Twins and other siblings on one line: ``The Solano twins Rafi & Luz`` becomes ``Rafi Solano`` and ``Luz Solano``.
 
-A word for them stands before the names or behind them, with the family’s name beside it. Out of scope: a name that all
-of a line share by standing behind the last (``several``), and what is said of a child (``Mia (brother Leo)``). Pure.
+A word for siblings stands before the names or behind them, with the family’s name beside it; twins need none. Out of
+scope: ``Rafi & Luz Solano`` without such a word (``several``), and what is said of a child (``Mia (brother Leo)``).
 """
 
 from __future__ import annotations
@@ -16,9 +16,10 @@ from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.capitals import is_titled
 from namewright.roster.heading_words import ARTICLES
 from namewright.roster.known import is_given, lean
+from namewright.roster.names_in_text import BETWEEN_NAMES
 from namewright.roster.pasted import Line
 from namewright.roster.several import may_be_a_name
-from namewright.roster.vocabulary import AND, fold
+from namewright.roster.vocabulary import fold
 
 _TWINS = ("twins|triplets|zwillinge|drillinge|gemel[oa]s|melliz[oa]s|trilliz[oa]s|jumeaux|jumelles|tripl[ée]s|"
           "gemell[ie]|trigemini|g[ée]me[oa]s|trig[ée]me[oa]s")
@@ -37,7 +38,6 @@ _FORMS = [pattern(form, re.IGNORECASE) for form in (
 )]
 _WORD = pattern(rf"\b{_SIBLINGS}\b", re.IGNORECASE)
 _ONLY_TWINS = pattern(rf"{_THE}(?:{_TWINS})\s", re.IGNORECASE)
-_PARTS = pattern(rf"\s*[,;&+/]\s*(?:(?:{AND}|&)\s+)?|\s+(?:{AND})\s+")
 _FEWEST, _MOST = 2, 4  # children
 _MOST_WORDS = 3  # of the family’s name
 _LONGEST = 120
@@ -69,28 +69,27 @@ def _family(text: str) -> _Family | None:
     """Return the children of one family where a line tells them so, None where it tells something else."""
     for form in _FORMS:
         if match := form.fullmatch(text):
-            parts = match.groupdict()
-            found = _checked(parts["family"], parts["names"]) if "family" in parts else _unparted(text, parts["names"])
-            if found:
+            children = BETWEEN_NAMES.split(match["names"].strip())
+            family = match.groupdict().get("family")
+            if found := _behind_the_word(text, children) if family is None else _checked(family, children):
                 return found
     return None
 
 
-def _checked(family: str, names: str) -> _Family | None:
+def _checked(family: str, children: Sequence[str]) -> _Family | None:
+    """Return a family where its name may be one, and its children may be so."""
     words = [word for word in family.split() if fold(word) not in PARTICLES]
     titled = is_titled(family) and 0 < len(words) <= _MOST_WORDS and not any(map(is_word_about, words))
     titled = titled and not lean(words[0]) > 0 and ARTICLES.isdisjoint(map(fold, words))  # Mia Vost, brothers Leo & Bo
-    children = tuple(part.strip() for part in _PARTS.split(names))
-    return _Family(family, children) if titled and _are_children(children) else None
+    return _Family(family, tuple(children)) if titled and _are_children(children) else None
 
 
-def _unparted(text: str, names: str) -> _Family | None:
+def _behind_the_word(text: str, names: Sequence[str]) -> _Family | None:
     """Return the children behind a word for them, where the family’s name, or none, stands before the first."""
-    first, *others = _PARTS.split(names)
-    family, _, given = first.strip().rpartition(" ")
+    family, _, given = names[0].rpartition(" ")
+    children = (given, *names[1:])
     if family:
-        return _checked(family, ", ".join((given, *others))) if not is_given(family) or is_given(given) else None
-    children = tuple(part.strip() for part in (given, *others))
+        return _checked(family, children) if not is_given(family) or is_given(given) else None
     return _Family("", children) if _ONLY_TWINS.match(text) and _are_children(children) else None
 
 

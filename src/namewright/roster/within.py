@@ -16,12 +16,11 @@ from namewright.patterns import pattern
 from namewright.roster.day_words import BESIDE_DAY, DAY_ENDINGS, DAY_PHRASES, DAY_WORDS, WITH
 from namewright.roster.heading_words import HEADING_WORDS, NO_SCHOOL
 from namewright.roster.known import is_family, is_given, is_known, lean, opens_with_given
-from namewright.roster.names_in_text import EDGES, is_small
+from namewright.roster.names_in_text import BETWEEN_NAMES, EDGES, is_small
 from namewright.roster.several import is_titled_name, may_be_a_name
 from namewright.roster.vocabulary import ADULTS, AND, OTHER_PEOPLE, TITLES, fold
 from namewright.store import keeps_names
 
-_PARTED = pattern(rf"\s*[,;，、&+/]\s*(?:(?:{AND})\s+)?|\s+(?:{AND})\s+")
 _SIGN = pattern(r"(?P<before>[^,;&+]{2,60}?)(?:\s?:\s+|\s+[-–—]\s+|\s*(?:→|⇒|->|=>)\s*)(?=[^\W\d_])")
 _BRACKET = pattern(r"(?P<before>[^,;&+()]{2,60}?)\s*[(\[](?P<names>[^()\[\]]+)[)\]]\s*$", needs="([")
 _CLAUSES = pattern(rf"[,;:&+/()→]|\s[-–—]\s|\s(?:{'|'.join(sorted(WITH))}|{AND})\s")
@@ -53,7 +52,7 @@ def behind_a_word(text: str) -> Within | None:
         return None
     if bracket := _BRACKET.fullmatch(text):
         return _within(bracket["before"], bracket["names"])
-    opening = _PARTED.split(text)[0].split()
+    opening = BETWEEN_NAMES.split(text)[0].split()
     small = [at for at, word in enumerate(opening) if at and is_small(word)]
     if not small or small[-1] + 1 == len(opening):
         return None
@@ -159,7 +158,7 @@ def _within(before: str, behind: str) -> Within | None:
 
 def _names(text: str) -> Iterator[str]:
     """Yield the parts of a text that are no adults and nothing of a day."""
-    for part in _PARTED.split(text.strip()):
+    for part in BETWEEN_NAMES.split(text.strip()):
         bare = part.strip(" !…")
         bare = bare if _INITIAL.search(bare) else bare.rstrip(".")
         words = [fold(word.strip(EDGES)) for word in bare.split()]
