@@ -50,7 +50,8 @@ def test_a_name_that_looks_so_is_one(text: str) -> None:
 
 
 @pytest.mark.parametrize("behind", ["maman et papa", "papi et tata", "avô e mãe", "mãe e tia", "Mom and Nanny",
-                                    "Oma & Opa", "mamá y abuela", "mamma e zia", "Grandpa, Aunt"])
+                                    "Oma & Opa", "mamá y abuela", "mamma e zia", "Grandpa, Aunt",
+                                    "mum, and dad", "Mutti und Vati", "Mommy & Daddy", "nana and mum"])
 @pytest.mark.parametrize("form", ["{} – {}", "{} - {}", "{}: {}", "{} -> {}"])
 def test_who_comes_with_a_child_is_no_other_child(form: str, behind: str) -> None:
     names = ["Mira Vost", "Xobrel Quix", "Leo Tarn"]
@@ -62,6 +63,8 @@ def test_children_who_are_called_so_are_not_taken_for_kin() -> None:
     assert not are_grown_ups_behind("Anna – Tia and Zia")
     assert not are_grown_ups_behind("Anna – mom, Leo")
     assert are_grown_ups_behind("Anna – mom, Tia")
+    assert are_grown_ups_behind("Anna – mommy, and Nana")
+    assert are_grown_ups_behind("Anna – Mutti und Vati")
 
 
 def test_a_school_is_no_grown_up_of_a_child() -> None:
@@ -76,8 +79,9 @@ def test_who_drives_leaves_no_passenger_out_in_silence() -> None:
 
 
 @pytest.mark.parametrize("form", [
-    "{} (mum of {})", "{} – {}'s dad", "{}, mom of {}", "{} mamá de {}", "{} (papá de {})", "{} maman de {}",
-    "{} (papa de {})", "{} – Mama von {}", "{} (la nonna di {})", "{} mamma di {}", "{} mãe de {}", "{} (o pai de {})",
+    "{} (mum of {})", "{} – {}'s dad", "{}, mom of {}", "{} (mamá de la {})", "{} mamá de {}", "{} (papá de {})",
+    "{} maman de {}", "{} (papa de {})", "{} – Mama von {}", "{} (la nonna di {})", "{} mamma di {}", "{} mãe de {}",
+    "{} (o pai de {})",
 ])
 def test_who_belongs_to_a_child_is_nobody_of_the_class(form: str) -> None:
     pairs = [("Frostrós", "Xobrel"), ("Jo Tarn", "Mia"), ("Ruth", "Luka"), ("Sam", "Vemka")]

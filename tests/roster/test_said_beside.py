@@ -37,11 +37,18 @@ def test_what_a_child_likes_is_nobody(words: tuple[str, str], sign: str) -> None
 @pytest.mark.parametrize("told", [
     "Ana (mum) / Leo (dad)", "week A: Ana (mum), week B: Leo (dad)", "mamá / papá",
     "Semaine A: maman, Semaine B: Marc (papa)", "Woche A: Mama, Woche B: Oma",
-    "Ana (mamma) / Leo (papà)", "mãe / avó"])
+    "Ana (mamma) / Leo (papà)", "mãe / avó", "tía / abuelo", "zia / nonna", "papi / tata"])
 @pytest.mark.parametrize("sign", [": ", " – "])
 def test_with_whom_a_child_lives_is_nobody(told: str, sign: str) -> None:
     assert read([name + (sign + told if at else "") for at, name in enumerate(NAMES)]) == [
         tuple(name.split()) for name in NAMES]
+
+
+def test_who_a_child_lives_with_is_told_beside_it() -> None:
+    lines = [Line(text, at) for at, text in enumerate(("Mia: tía / abuelo", "Xobrel: tío / mamá", "Leo: tía / papá"))]
+    found = from_said_beside(lines)
+    assert [line.text for line in found] == ["Mia", "Xobrel", "Leo"]
+    assert all(line.notes for line in found)
 
 
 @pytest.mark.parametrize("text", [
