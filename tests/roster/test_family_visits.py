@@ -31,6 +31,23 @@ def test_two_children_of_a_family_are_two() -> None:
     assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Xobrel", "Ida", "Leo"]
 
 
+@pytest.mark.parametrize("form", ["The {} family ({}, {}, and {}), 7 Oak Lane", "Familie {} ({}, {}, und {}), Weg 5",
+                                  "Familia {} – {}, {}, y {}", "Famille {} : {}, {} & {}", "Família {} ({}/{} e {})",
+                                  "{} family: {}, {}, {} – 7 Oak Lane", "Fam. {}, {}, {}, {}, Weg 5"])
+def test_nobody_of_a_family_of_three_is_lost(form: str) -> None:
+    roster = read_roster("\n".join(form.format(*names) for names in (
+        ("Vost", "Mira", "Tilo", "Xobrel"), ("Moss", "Ida", "Leo", "Ana"), ("Tarn", "Vemka", "Bo", "Mia"))))
+    assert [(child.practice, child.family) for child in roster.children] == [
+        ("Mira", "Vost"), ("Tilo", "Vost"), ("Xobrel", "Vost"), ("Ida", "Moss"), ("Leo", "Moss"), ("Ana", "Moss"),
+        ("Vemka", "Tarn"), ("Bo", "Tarn"), ("Mia", "Tarn")]
+
+
+@pytest.mark.parametrize("behind", ["Hausaufgaben", "Bachgasse", "ringt zweimal", "Oma Ida öffnet", "Frau Ida Vost"])
+def test_what_follows_the_comma_behind_a_child_is_nobody(behind: str) -> None:
+    roster = read_roster(f"Fam. Vost: Mira, {behind}\nFam. Quix: Xobrel, {behind}\nFam. Tarn: Leo, {behind}")
+    assert [child.practice for child in roster.children] == ["Mira", "Xobrel", "Leo"]
+
+
 @pytest.mark.parametrize("text", [
     "Familie Vost, Bachgasse 5\nFamilie Quix, Schulweg 2\nFamilie Moss, Schulweg 9",
     "Famille Vost (2 enfants)\nFamille Quix (vient avec mamie)\nFamille Moss (absente)",

@@ -1,20 +1,23 @@
-"""Families with the child beside them, as visits are planned: ``Mon 16:40 The Vost family (Mira), 7 Oak Lane``.
+"""Families with their child, as visits are planned: ``Mon 16:40 The Vost family (Mira), 7 Oak Lane`` is ``Mira Vost``.
 
-A family is named by a word for it in front or behind. Its child stands in brackets, or first behind the sign, in most
-lines alike; streets, figures and remarks stay beside the name. Where neither holds a name, nothing is taken.
+A word for a family stands before its name or behind it. The child, or two and more, stand in brackets, or first behind
+the sign, in most lines alike; day, street and remark come off and are told. Where a name stands in neither place,
+nothing is changed.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from itertools import takewhile
 
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
 from namewright.roster.capitals import is_titled
+from namewright.roster.names_in_text import BETWEEN_NAMES
 from namewright.roster.pasted import COLUMN_SIGNS, Line
-from namewright.roster.shares import are_most
-from namewright.roster.vocabulary import AND, ANY_DAYS, OTHER_PEOPLE, STREETS, fold
+from namewright.roster.shares import are_most, given_share
+from namewright.roster.vocabulary import ANY_DAYS, OTHER_PEOPLE, STREETS, fold
 from namewright.store import keeps_names
 
 _WORD = r"(?:[Ff]am\.|(?:[Ff]amily|[Ff]amilie|[Ff]amille|[Ff]am[ií]lia|[Ff]amiglia)\b)"
@@ -25,15 +28,14 @@ _FORMS = (
     pattern(rf"(?P<before>[^()\[\]]*?)(?:\b[Tt]he\s+)?(?P<family>{_NAMED})\s+[Ff]amily{_ENDS}(?P<rest>.*)"),
 )
 _IN_BRACKETS = pattern(r"[(\[]([^()\[\]]*)[)\]]")
-_SIGNS = pattern(r"\s*[,;:]\s*|\s+[-–—]\s+")
-_PARTS = pattern(rf"\s*[,&+/]\s*|\s+(?:{AND})\s+")
+_SIGNS = pattern(r"\s*[;:]\s*|\s+[-–—]\s+")
 _FIRST_WORDS = pattern(r"[^\W\d_]+")
-_ENOUGH, _MOSTLY = 2, 0.6
+_ENOUGH, _HALF, _MOSTLY = 2, 0.5, 0.6
 _LONGEST, _MOST_WORDS = 200, 3
 
 
 def from_families(lines: Sequence[Line]) -> list[Line]:
-    """Return the lines of families with their children alone, or all as they are where few name a family."""
+    """Return a line for each child of a family, with its name; all lines as they are where few name a family."""
     found = {at: match for at, line in enumerate(lines) if (match := _family(line.text))}
     if not found:
         return list(lines)
@@ -66,15 +68,26 @@ def _in_brackets(found: Mapping[int, tuple[str, str]]) -> dict[int, list[str]]:
 
 
 def _behind(found: Mapping[int, tuple[str, str]]) -> dict[int, list[str]]:
-    """Return the names right behind the first sign: what follows a comma may be a second child."""
-    parts = {at: [part for part in _SIGNS.split(rest) if part] for at, (_, rest) in found.items()}
-    return {at: names for at, (first, *_) in ((at, part) for at, part in parts.items() if part)
-            if (names := _names(first))}
+    """Return the names right behind the first sign."""
+    return {at: names for at, (_, rest) in found.items() if (names := _in_a_row(
+        next(filter(None, _SIGNS.split(rest.removeprefix(","))), "")))}
+
+
+def _in_a_row(text: str) -> list[str]:
+    """Return the names up to the first comma, and behind it the further ones where half of them are known.
+
+    ``Mira, Leo and Xobrel`` are three children; ``Mira, Hausaufgaben`` is one.
+    """
+    first = len(BETWEEN_NAMES.split(text.partition(",")[0].strip()))
+    names = list(takewhile(_may_be_a_child, BETWEEN_NAMES.split(text.strip())))
+    if len(names) < first:
+        return []
+    return names if given_share(names[first:]) >= _HALF else names[:first]
 
 
 def _names(text: str) -> list[str]:
     """Return the names that a text is made of, none where a part of it is no name."""
-    parts = _PARTS.split(text.strip())
+    parts = BETWEEN_NAMES.split(text.strip())
     return parts if all(map(_may_be_a_child, parts)) else []
 
 
