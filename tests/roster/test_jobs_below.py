@@ -11,7 +11,8 @@ from namewright.roster.parsing import read_roster
 @pytest.mark.parametrize(("over", "things"), [
     ("To buy:", ("paint", "new scissors")), ("Shopping list", ("crayons", "felt")), ("Pendiente:", ("tijeras", "tiza")),
     ("À faire :", ("craie", "photocopies du mot")), ("Einkaufen", ("Buntpapier", "Kreide")),
-    ("Da fare:", ("gesso", "fotocopie")), ("Lembretes", ("giz", "tintas"))])
+    ("Da fare:", ("gesso", "fotocopie")), ("Lembretes", ("giz", "tintas")),
+    ("Don’t forget:", ("glue sticks", "paint")), ("Don't forget", ("glue sticks", "paint"))])
 @pytest.mark.parametrize("box", ["☐ ", "- [ ] ", "• ", "", "○ "])
 @pytest.mark.parametrize("first", [True, False])
 def test_things_are_no_children(over: str, things: tuple[str, str], box: str, *, first: bool) -> None:
@@ -19,7 +20,10 @@ def test_things_are_no_children(over: str, things: tuple[str, str], box: str, *,
     names = "\n".join(box + name for name in ("Mira Vost", "Xobrel Quix", "Leo Tarn"))
     roster = read_roster(f"{jobs}\n\n{names}" if first else f"{names}\n\n{jobs}")
     assert [child.practice for child in roster.children] == ["Mira", "Xobrel", "Leo"]
-    assert all(report.notes for report in roster.lines if report.outcome in (Outcome.HEADING, Outcome.LEFT_OUT))
+    told = [report for report in roster.lines if report.outcome in (Outcome.HEADING, Outcome.LEFT_OUT)]
+    assert len(told) == len(things) + 1
+    for report in told:
+        assert {note.key for note in report.notes} in ({"roster.sentence", "roster.if_child"}, {"roster.unlike"})
 
 
 def test_who_stands_there_is_a_child_or_asked_about() -> None:

@@ -1,7 +1,7 @@
-"""What is to be bought or done, below a word for it, in the notes of a teacher: ``To buy``, then ``☐ glue sticks``.
+"""Things to buy or to do beside a list, in a teacher’s notes: ``To buy:`` and below it ``☐ glue sticks`` are nobody.
 
-What is written small there is nobody; a name written small, or another word that is none, is asked about. A known name
-stays a child, and so does everyone behind the next empty line.
+They stand up to the next empty line. What begins small is a thing; a known name with a capital stays a child, and
+whatever else may be one (``Xobrel Quix``, ``mia``) is asked about.
 """
 
 from __future__ import annotations
@@ -18,17 +18,17 @@ from namewright.roster.prose import Aside
 from namewright.roster.vocabulary import fold, word_set
 
 _OVER = word_set("""
-    to buy, shopping, shopping list, to do, to-do, todo, to get, to order, to print, to bring, errands, supplies, don't
-    forget, reminders, comprar, compras, lista de la compra, pendiente, pendientes, por hacer, tareas, recados,
-    recordatorios, a acheter, achats, courses, a faire, a commander, a imprimer, rappels, einkaufen, einkaufsliste,
-    besorgen, zu besorgen, noch zu tun, zu tun, zu erledigen, erledigen, aufgaben, nicht vergessen, da
-    comprare, spesa, lista della spesa, da fare, da stampare, promemoria, cose da fare, por fazer, a fazer, para
-    comprar, lista de compras, tarefas, lembretes""")
-_SAID = message("roster.said_below")
+    to buy, shopping, shopping list, to do, to-do, todo, to get, to order, to print, to bring, errands, supplies,
+    don't forget, don’t forget, reminders, comprar, compras, lista de la compra, pendiente, pendientes, por hacer,
+    tareas, recados, recordatorios, a acheter, achats, courses, a faire, a commander, a imprimer, rappels,
+    einkaufen, einkaufsliste, besorgen, zu besorgen, noch zu tun, zu tun, zu erledigen, erledigen, aufgaben, nicht
+    vergessen, da comprare, spesa, lista della spesa, da fare, da stampare, promemoria, cose da fare, por fazer, a
+    fazer, para comprar, lista de compras, tarefas, lembretes""")
+_TOLD = (message("roster.sentence"), message("roster.if_child"))
 
 
 def without_jobs(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
-    """Return the lines that may be children, and those below such a word that are none or are asked about."""
+    """Return the lines that may be children, and those of jobs: told, or asked about where one may be a child."""
     kept: list[Line] = []
     asides: list[Aside] = []
     below = False
@@ -36,12 +36,12 @@ def without_jobs(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
         bare = strip_numbering(line.text)
         if fold(bare) in _OVER:
             below = True
-            asides.append(Aside(line, (_SAID,)))
+            asides.append(Aside(line, _TOLD))
         elif not below or not any(map(is_letter, bare)) or (opens_with_given(bare) and not begins_small(bare)):
             below = below and bool(line.text.strip())
             kept.append(line)
         elif begins_small(bare) and not is_given(bare.split()[0]):
-            asides.append(Aside(line, (_SAID,)))
+            asides.append(Aside(line, _TOLD))
         else:
             asides.append(Aside(line, (message("roster.unlike", words=bare[:60]),), asked=True))
     return kept, asides
