@@ -1,7 +1,7 @@
-"""Who brings and fetches a child, in brackets behind its name: ``8:02 Mira Vost (Oma) – 15:23 (Marlene Tarn)``.
+"""Who brings or fetches a child, in brackets: ``8:02 Mira Vost (Oma) – 15:23 (Marlene Tarn)`` is Mira Vost.
 
-Where several lines have a word for a grown-up of a family in brackets, a whole name in the brackets of others, or in
-further ones, is a grown-up too, and no name that a child goes by.
+Where several lines have a word for a grown-up of a family in brackets, a whole name in brackets is a grown-up’s, too:
+elsewhere a child may go by it.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
-"""Comments of a school report: a name and sentences that name the child again, ``Vost, Mia: Mia enjoys stories.``.
+"""Comments of school reports, each with the child’s name: ``Vost, Mia: Mia enjoys stories.`` becomes ``Vost, Mia``.
 
-Sentences behind a colon come off, those on the line below are told of the child; the sign of a title before a name
-makes it none. A line below that names somebody else stays as it is (``prose``).
+A comment names its child again. It stands behind a colon or a dash, and comes off; or on the line below the name, and
+is told to be about the child, unless it names somebody else (``prose`` reads it then). ``### Mia Vost`` is a name.
 """
 
 from __future__ import annotations
@@ -22,13 +22,16 @@ _COMMENT = pattern(r"([^:;\t|]{2,60}?)\s?(?::\s+|\s[–—-]\s)([^\t|]*)", needs
 _WORDS = pattern(r"[^\W\d_]+(?:['’-][^\W\d_]+)*")
 _SENTENCES = pattern(r"[.!?]+\s+")
 _SAID = message("roster.said_below")
-_FEWEST, _LONGEST, _SHORTEST = 3, 2_000, 3
+_FEWEST, _LONGEST = 3, 2_000
 _MOST_WORDS, _SMALL = 5, 2
 _MOSTLY = 0.8
 
 
 def from_reports(lines: list[Line], typed: Sequence[str]) -> tuple[list[Line], list[Aside]]:
-    """Return the lines of comments as names alone, and those below names, where nearly all lines are such comments."""
+    """Return the names without their comments, and the comments below names, where nearly all lines are of these.
+
+    ``typed`` are the lines as they were pasted: what looks like the sender in a chat may be a name here.
+    """
     if len(lines) != len(typed):
         return lines, []
     filled = {at: _MARK.sub("", text, count=1) if _MARK.match(text) else text.strip()
@@ -43,7 +46,7 @@ def from_reports(lines: list[Line], typed: Sequence[str]) -> tuple[list[Line], l
     words = {word for name in named.values() for word in _WORDS.findall(name)}
     below = {after for at, after in pairwise(filled) if at in heads and not _names_another(filled[after], words)}
     found = [line if at not in named else line._replace(text=named[at]) if at in heads else
-             line._replace(text=filled[at], notes=()).without(filled[at][len(named[at]) :], named[at])
+             line._replace(notes=()).without(filled[at][len(named[at]) :], named[at])
              for at, line in enumerate(lines) if at not in below]
     return found, [Aside(lines[at], (_SAID,)) for at in sorted(below)]
 
@@ -55,14 +58,14 @@ def _names_another(text: str, words: Set[str]) -> bool:
 
 
 def _named(filled: Mapping[int, str]) -> dict[int, str]:
-    """Return the names by their lines (0-based): before a comment, or over one."""
+    """Return the names by their lines (0-based), each before a comment or over one."""
     found = {}
     for at, text in filled.items():
         comment = _COMMENT.fullmatch(text)
         if comment and _is_name(comment[1]) and _tells_of(comment[1], comment[2]):
             found[at] = comment[1].strip()
     over = {at: below for (at, text), (below, told) in pairwise(filled.items())
-            if at not in found and _is_name(text) and _is_text(told) and _tells_of(text, told)}
+            if at not in found and _is_name(text) and _tells_of(text, told)}
     if over.keys().isdisjoint(over.values()):  # where they hang together like a chain, each line is one child’s own
         found |= {at: filled[at] for at in over}
     return found
@@ -80,7 +83,7 @@ def _is_text(text: str) -> bool:
 
 
 def _tells_of(name: str, text: str) -> bool:
-    """Say whether a text of a sentence or more has a word of the name again."""
+    """Say whether a sentence or more has a word of the name again."""
     words = [word for word in _WORDS.findall(name) if len(word) > 1 and not begins_small(word)]
     said = frozenset(_WORDS.findall(text))
-    return _is_text(text) and len(text.split()) >= _SHORTEST and any(word in said for word in words)
+    return _is_text(text) and any(word in said for word in words)

@@ -1,5 +1,8 @@
-"""Who is named in a line that says something: of a sentence no child is called by the whole of it. Pure."""
+"""Who is named in a line that nobody was made of: ``Ask about Milo`` says something, and the page offers to add Milo.
 
+Of a line that says nothing (``Milo Vost``) the page offers the whole. Out of scope: which lines are sentences about
+the class, before any child is made (``prose``).
+"""
 from __future__ import annotations
 
 from itertools import islice

@@ -1,8 +1,8 @@
-"""What is said below each name on lines of its own, ``Allergy: nuts`` or ``  - new in May``: no child is one.
+"""What is said of a child on lines below its name: ``Mia Vost``, then ``Allergy: nuts`` or ``  - new in May``.
 
-Which lines they are is told by coming again, not by their words: the same label under one name after another, or lines
-set in, or in capitals, below names that are not. Where that might as well be the children of groups (``Captain:
-Mia``), nothing is taken. Out of scope: forms, whose names stand behind a label, too (``forms``).
+Such lines are known by coming again, not by their words: the same label under one name after another, or lines set in,
+or in capitals, below names that are not. Where they might as well be the children of groups (``Captain: Mia``), nothing
+is taken. Out of scope: forms, whose names stand behind a label, too (``forms``).
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ from namewright.roster.heading_words import COLOURS
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import labelled
-from namewright.roster.names_in_text import Children
+from namewright.roster.names_in_text import BRACKETS, Children
 from namewright.roster.numbers import is_of_figures
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
@@ -35,7 +35,6 @@ from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, TITLES, fold
 _LABELLED = pattern(
     r"\s*(?:[-–—*•·◦▪>]\s*)?([^\W\d_][^:,;\d]{0,39}?(?:\s\d)?)(?:\s?:|\s+[-–—=](?=\s))(?:\s+(\S.*)|\s*)", needs=":-–—=")
 _SET_IN = pattern(r"(?:\s+(?:[-–—*•·◦▪>]\s*|[a-z\d]{1,2}[.)]\s+)?|[-–—*•·◦▪>]\s*)(\S.*)")
-_BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _SAID = message("roster.said_below")
 _FEW, _OFTEN = 2, 3  # names under which a label stands
 _HALF, _MOSTLY, _NEARLY_ALL = 0.5, 0.6, 0.8
@@ -175,7 +174,7 @@ def _blocks(texts: Sequence[str], said: Mapping[int, _Said]) -> Iterator[_Block]
 
 def _are_children(owners: Sequence[str], told: Sequence[str]) -> bool:
     """Say whether lines over others are surely children, and what is said below them names nobody."""
-    bare = [words for owner in owners if (words := _BRACKETS.sub(" ", owner).replace(",", " ").split())]
+    bare = [words for owner in owners if (words := BRACKETS.sub(" ", owner).replace(",", " ").split())]
     folded = {" ".join(map(fold, words)) for words in bare}
     if len(bare) < len(owners) or len(folded) < _NEARLY_ALL * len(bare) or folded <= COLOURS:
         return False
