@@ -6,7 +6,8 @@ from contextlib import suppress
 
 import pytest
 
-from namewright.roster.children import RosterError
+from namewright.message import message
+from namewright.roster.children import Outcome, RosterError
 from namewright.roster.parsing import read_roster
 
 FAMILIES = [("Vost", "Mira"), ("Quix", "Xobrel"), ("Tarn", "Leo"), ("Moss", "Vemka")]
@@ -40,6 +41,17 @@ def test_nobody_of_a_family_of_three_is_lost(form: str) -> None:
     assert [(child.practice, child.family) for child in roster.children] == [
         ("Mira", "Vost"), ("Tilo", "Vost"), ("Xobrel", "Vost"), ("Ida", "Moss"), ("Leo", "Moss"), ("Ana", "Moss"),
         ("Vemka", "Tarn"), ("Bo", "Tarn"), ("Mia", "Tarn")]
+
+
+def test_who_may_be_a_further_child_is_asked_about() -> None:
+    text = "Fam. Vost: Mira, Vemka\nFam. Quix: Xobrel, Tarnu und Odelo\nFam. Tarn: Leo, Bachgasse\nFam. Berg: Ida, Ana"
+    roster = read_roster(text)
+    named = [("Mira", "Vost"), ("Xobrel", "Quix"), ("Leo", "Tarn"), ("Ida", "Berg"), ("Ana", "Berg")]
+    assert [(child.practice, child.family) for child in roster.children] == named
+    asked = [note for report in roster.lines if report.outcome is Outcome.LEFT_OUT for note in report.notes]
+    assert asked == [message("roster.unlike", words=words)
+                     for words in ("Vemka Vost", "Tarnu Quix", "Odelo Quix", "Bachgasse Tarn")]
+    assert read_roster(roster.text or text).children == roster.children
 
 
 @pytest.mark.parametrize("behind", ["Hausaufgaben", "Bachgasse", "ringt zweimal", "Oma Ida öffnet", "Frau Ida Vost"])

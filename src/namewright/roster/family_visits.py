@@ -10,12 +10,14 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from itertools import takewhile
 
+from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
 from namewright.roster.capitals import is_titled
 from namewright.roster.names_in_text import BETWEEN_NAMES
 from namewright.roster.pasted import COLUMN_SIGNS, Line
+from namewright.roster.prose import Aside
 from namewright.roster.shares import are_most, given_share
 from namewright.roster.vocabulary import ANY_DAYS, OTHER_PEOPLE, STREETS, fold
 from namewright.store import keeps_names
@@ -34,19 +36,27 @@ _ENOUGH, _HALF, _MOSTLY = 2, 0.5, 0.6
 _LONGEST, _MOST_WORDS = 200, 3
 
 
-def from_families(lines: Sequence[Line]) -> list[Line]:
-    """Return a line for each child of a family, with its name; all lines as they are where few name a family."""
+def from_families(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return a line for each child of a family, with its name, and who may be one more child and is asked about.
+
+    Where few lines name a family, all stay as they are.
+    """
     found = {at: match for at, line in enumerate(lines) if (match := _family(line.text))}
     if not found:
-        return list(lines)
+        return list(lines), []
     filled = {at: line.text for at, line in enumerate(lines) if any(map(is_letter, line.text))}
     if not are_most((at in found for at in filled), _MOSTLY, _ENOUGH):
-        return list(lines)
-    for names in (_in_brackets(found), _behind(found)):
+        return list(lines), []
+    for names, doubtful in ((_in_brackets(found), {}), _behind(found)):
         if are_most((at in names for at in found), _MOSTLY, _ENOUGH):
             return [each for at, line in enumerate(lines) for each in (
-                [line.without(line.text, f"{name} {found[at][0]}") for name in names[at]] if at in names else [line])]
-    return list(lines)
+                [line.without(line.text, f"{name} {found[at][0]}") for name in names[at]] if at in names else [line])
+            ], [_asked(lines[at], f"{name} {found[at][0]}") for at, more in doubtful.items() for name in more]
+    return list(lines), []
+
+
+def _asked(line: Line, name: str) -> Aside:
+    return Aside(line._replace(text=name), (message("roster.unlike", words=name[:60]),), asked=True)
 
 
 @keeps_names(1024)
@@ -67,22 +77,21 @@ def _in_brackets(found: Mapping[int, tuple[str, str]]) -> dict[int, list[str]]:
             if (names := next(filter(None, map(_names, _IN_BRACKETS.findall(rest))), []))}
 
 
-def _behind(found: Mapping[int, tuple[str, str]]) -> dict[int, list[str]]:
-    """Return the names right behind the first sign."""
-    return {at: names for at, (_, rest) in found.items() if (names := _in_a_row(
-        next(filter(None, _SIGNS.split(rest.removeprefix(","))), "")))}
+def _behind(found: Mapping[int, tuple[str, str]]) -> tuple[dict[int, list[str]], dict[int, list[str]]]:
+    """Return the names right behind the first sign, and what may be further ones behind a comma.
 
-
-def _in_a_row(text: str) -> list[str]:
-    """Return the names up to the first comma, and behind it the further ones where half of them are known.
-
-    ``Mira, Leo and Xobrel`` are three children; ``Mira, Hausaufgaben`` is one.
+    Half of these known are children all: ``Mira, Leo and Xobrel``; ``Mira, Xobrel`` may as well be ``Mira, Bachgasse``.
     """
-    first = len(BETWEEN_NAMES.split(text.partition(",")[0].strip()))
-    names = list(takewhile(_may_be_a_child, BETWEEN_NAMES.split(text.strip())))
-    if len(names) < first:
-        return []
-    return names if given_share(names[first:]) >= _HALF else names[:first]
+    names: dict[int, list[str]] = {}
+    doubtful: dict[int, list[str]] = {}
+    for at, (_, rest) in found.items():
+        text = next(filter(None, _SIGNS.split(rest.removeprefix(","))), "").strip()
+        first = len(BETWEEN_NAMES.split(text.partition(",")[0].strip()))
+        row = list(takewhile(_may_be_a_child, BETWEEN_NAMES.split(text)))
+        if len(row) >= first:
+            known = given_share(row[first:]) >= _HALF
+            names[at], doubtful[at] = (row, []) if known else (row[:first], row[first:])
+    return names, doubtful
 
 
 def _names(text: str) -> list[str]:
