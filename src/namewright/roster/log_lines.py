@@ -20,7 +20,7 @@ from namewright.roster.capitals import is_titled
 from namewright.roster.event_words import EVENTS
 from namewright.roster.headers import header_roles
 from namewright.roster.known import is_given, opens_with_given
-from namewright.roster.labelled_groups import names_told
+from namewright.roster.names_between import names_told
 from namewright.roster.names_in_text import names_in
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
