@@ -247,3 +247,20 @@ def test_a_mark_that_is_never_closed_swallows_no_row() -> None:
 def test_a_cell_may_begin_with_a_line_break() -> None:
     rows = lay_out(["Name;Note;Bus", 'Mira Vost;"', 'likes red";2', "Leo Tarn;;3"]).rows
     assert [row.cells for row in rows][1:] == [("Mira Vost", "likes red", "2"), ("Leo Tarn", "", "3")]
+
+
+@pytest.mark.parametrize("sign", ["\t", ";", ","])
+@pytest.mark.parametrize("titles", [(), ("Name", "Notes"), ("Timestamp", "Child's name", "Notes")])
+@pytest.mark.parametrize("said", [
+    "Wears glasses.\nPlease seat near the front.", "Bus 4\nAsk Grandma", "Line one\n\nLine three",
+    "Mama: Jo\nPapa: Al"])
+@pytest.mark.parametrize("names", [
+    ("Mira Vost", "Tilo Berg", "Anna Tarn", "Noah Roth", "Ava Quill"),
+    ("Xobrel Tarn", "Vemka Quill", "Tulmo Dravis", "Niftam Vost", "Jelbru Elm")])
+def test_a_note_that_runs_over_lines_is_a_cell(sign: str, titles: tuple[str, ...], said: str,
+                                               names: tuple[str, ...]) -> None:
+    """As a sheet gives it when it is copied: whoever has such a note is a child, and so is everybody else."""
+    rows = [(f"9/{at}/2025 8:04:31",) * (len(titles) > 2) + (name, f'"{said}"' if at in (1, 2, 4) else "")
+            for at, name in enumerate(names)]
+    roster = read_roster("\n".join(sign.join(row) for row in (*([titles] if titles else []), *rows)))
+    assert [f"{child.given} {child.family}" for child in roster.children] == list(names)

@@ -73,6 +73,7 @@ def lay_out(lines: Sequence[str]) -> Table:
     """Decide how ``lines`` are cut into columns and what the columns hold."""
     filled = [line for line in lines if line.strip()]
     there = [delimiter for delimiter in DELIMITERS if any(delimiter in line for line in filled)]
+    runs_on = any(line.count('"') % 2 for line in filled)
     for delimiter in there:
         for row in _rows(lines, delimiter, most=_HEADER_WITHIN):
             if are_sides(row.cells):
@@ -83,7 +84,8 @@ def lay_out(lines: Sequence[str]) -> Table:
                 rows = tuple(_rows(lines, delimiter))
                 return Table(delimiter, rows, row.line, _with_whole_names(roles, row, rows), row.cells)
     for delimiter in there:
-        if _is_tabular(filled, delimiter):
+        whole = _joined(lines, delimiter) if runs_on else filled
+        if _is_tabular(whole, delimiter) or (len(whole) < len(filled) and _are_even(whole, delimiter)):
             rows = tuple(_rows(lines, delimiter))
             judged = judge([row.cells for row in rows], delimiter, WIDE_SPACE)
             if judged.doubt and delimiter == ";" and _has_a_sparse_column(filled):  # a child has its name in each row
@@ -95,11 +97,18 @@ def lay_out(lines: Sequence[str]) -> Table:
             one_row = many or (len(filled) == 1 and any(_are_by_comma(row.cells) for row in rows))
             if NAME_ROLES.intersection(judged.roles) and not one_row:  # one line of several names is no table
                 first = next((row for row in rows if any(row.cells)), None) if judged.headed else None
+                first = first if first and first.span == 1 else None  # no title runs over several lines
                 return Table(delimiter, rows, first.line if first else None, judged.roles,
                              first.cells if first else (), doubt=judged.doubt, unsure=judged.unsure,
                              beside=judged.beside)
     plain = tuple(Row(index, 1, (_plain(line),)) for index, line in enumerate(lines))
     return Table("", plain, None, (Role.FULL,))
+
+
+def _joined(lines: Sequence[str], delimiter: str) -> list[str]:
+    """Return the filled lines, each with those that a quoted cell of it runs over."""
+    whole = (" ".join(lines[row.line : row.line + row.span]) for row in _rows(lines, delimiter))
+    return [line for line in whole if line.strip()]
 
 
 def _is_ruled(row: Row, lines: Sequence[str]) -> bool:
@@ -329,6 +338,13 @@ def _has_a_sparse_column(filled: Sequence[str]) -> bool:
         all(word[0].isupper() for word in words) and (len(words) > 1 or is_given(words[0])) for words in said)
 
 
+def _are_even(filled: Sequence[str], delimiter: str) -> bool:
+    """Say whether a program wrote the lines: each has as many cells, and none that is not quoted a space in front."""
+    rows = [split_cells(line, delimiter) or () for line in filled]
+    spaced = any(f"{delimiter} " in line and '"' not in line for line in filled)
+    return len(rows) > 1 and {len(cells) for cells in rows} == {max(2, len(rows[0]))} and not spaced
+
+
 def _is_said(line: str) -> bool:
     """Say whether a line is a sentence that opens with a small word or a greeting: ``Este mes con Mia, Leo …``."""
     first, *words = line.split()
@@ -367,6 +383,8 @@ def _is_tabular(filled: Sequence[str], delimiter: str) -> bool:
         least, lines = 2, 1
     elif delimiter == "," and all(map(_TWO_CELLS.fullmatch, filled)):
         least, lines = 2, _PLAINLY_CUT
+    elif delimiter == "," and any(line.endswith(",") for line in filled) and _are_even(filled, ","):
+        least = 2
     if sum(delimiter in line for line in filled) < most * len(filled):
         return False
     if len(filled) < lines or (delimiter == WIDE_SPACE and any("," in line for line in filled)):

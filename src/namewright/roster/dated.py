@@ -83,6 +83,8 @@ class _Opened(NamedTuple):
 
 def from_dated_lines(lines: Sequence[Line]) -> list[Line]:
     """Return what stands behind the dates, or the lines as they are where most do not open with one."""
+    if any(line.text.count('"') % 2 for line in lines):  # cells that run over several lines: a table
+        return list(lines)
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     if behind := _before_dates(lines, filled):
         return behind

@@ -63,7 +63,7 @@ _TIME = r"\d{1,2}[:.]\d\d(?:[:.]\d\d)?(?:\s?[AaPp]\.?\s?[Mm]\.?)?"
 _DAY = r"\d{1,4}[./-]\d{1,2}[./-]\d{1,4}"
 _STAMP = pattern(rf"\s*(?:\[(?:{_DAY},?\s+)?{_TIME}(?:,?\s+{_DAY})?\]|{_DAY},?\s+{_TIME})\s*(?:[-–]\s+)?")
 _TIME_BEFORE = pattern(rf"\s*{_TIME}\s+[-–—]\s+(?=[^\W\d_][^:,;\d]{{1,38}}:\s)")  # 12:04 - Jo Reed: Ava too
-_SENDER = pattern(r"([^:]{1,40}):\s+(?=\S)")
+_SENDER = pattern(r"([^:\t,;][^:\t]{0,39}):\s+(?=\S)")  # behind the time of a table stands its sign
 _TIMED_SENDER = pattern(rf"\s*[^\W\d_](?:(?!\s[-–—]\s)[^:,;]){{0,38}}?,?\s+[(\[]?(?:{_DAY},?\s+)?{_TIME}[)\]]?:\s+"
                         r"(?=[¡¿]?[^\W\d_])")
 _ADDRESS = pattern(r"<[^<>\s]*@[^<>\s]*>")
