@@ -20,6 +20,7 @@ from namewright.roster.judge import Judge
 from namewright.roster.kept import read_alike
 from namewright.roster.labels import labels
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
+from namewright.roster.listed_twice import once_each, told_once
 from namewright.roster.pasted import Line
 from namewright.roster.row_drafts import Draft, draft_rows, note_repeats, one_of_each, settled
 from namewright.roster.rows import ONE_EACH, Entry
@@ -75,7 +76,7 @@ def _read(text: str, source: Message | str, part: NamePart, columns: str, names_
     known = (_rows if len(text) > _KEPT_CHARACTERS else _rows_lately)(lines, columns)
     unfolded, table = known.found.lines, known.found.table
     chosen = [settled(draft, part, names_in) for draft in known.drafts]
-    drafts = note_repeats(one_of_each(chosen, known.found, known.typed), unfolded)
+    drafts = note_repeats(once_each(one_of_each(chosen, known.found, known.typed), known.found), unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(known.typed, known.clean, unfolded, drafts, children)
     if not children:
@@ -84,7 +85,7 @@ def _read(text: str, source: Message | str, part: NamePart, columns: str, names_
         raise RosterError(_two_readings(table, unfolded), reports)
     same = [line.text for line in unfolded] == [line.text for line in known.clean]
     notes = (*_columns_judged(table, children), *_child_judged(table, children),
-             *_comma_guessed(known.found.judge, unfolded, children))
+             *_comma_guessed(known.found.judge, unfolded, children), *told_once(drafts, known.found, children))
     return Roster(tuple(children.values()), reports, notes,
                   "" if same else "\n".join(report.text for report in reports))
 
