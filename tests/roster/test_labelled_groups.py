@@ -207,3 +207,22 @@ def test_two_of_names_on_no_list_are_parted_behind_what_is_no_child() -> None:
 def test_one_alone_behind_each_place_is_a_child() -> None:
     text = "FESTA DELLO SPORT – RISULTATI\nSalto: 1. Mia Vost\n30 metri: 1. Leo Zell\nCorsa nei sacchi: 1. Ava Quin"
     assert made(text) == ["Mia", "Leo", "Ava"]
+
+
+@pytest.mark.parametrize(("text", "names"), [
+    ("Rose: 1. Mia, 2. Leo\nBleu: 1. Anna, 2. Theo", ["Mia", "Leo", "Anna", "Theo"]),
+    ("Rot: 1. Mia, 2. Leo\nViola: 1. Anna, 2. Theo", ["Mia", "Leo", "Anna", "Theo"]),
+    ("Rose : 1) Zoé, 2) Léo\nVert : 1) Anna, 2) Hugo, 3) Jade", ["Zoé", "Léo", "Anna", "Hugo", "Jade"]),
+])
+def test_counted_names_behind_a_colour_that_is_a_name_too_are_children(text: str, names: list[str]) -> None:
+    assert [child.practice for child in read_roster(text).children] == names
+
+
+@pytest.mark.parametrize("text", [
+    "Rose: 1. Mia, 2. Leo\nViolet: 1. Anna, 2. Theo", "Rose: 1. Xobrel, 2. Quorra\nBleu: 1. Dravo, 2. Pelgun",
+    "Rose: 1. Mia, 2. Leo",
+])
+def test_counted_names_are_never_merged(text: str) -> None:
+    with pytest.raises(RosterError) as found:
+        read_roster(text)
+    assert {report.outcome for report in found.value.lines} == {Outcome.LEFT_OUT}

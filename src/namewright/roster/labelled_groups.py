@@ -22,6 +22,7 @@ from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.heading_words import HEADING_WORDS, OPENERS, PLACES
 from namewright.roster.headings import heads_adults
 from namewright.roster.known import is_given, lean, opens_with_given
+from namewright.roster.liked import are_surely_told_of, may_like
 from namewright.roster.names_between import (
     BRACKETS,
     MOST_WHOLE,
@@ -94,7 +95,7 @@ def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
         return _below_heads(lines)
     empty = {at: _Group(head.label, ()) for at, head in heads.items() if _names_nobody(head)}
     found = {at: group for at, head in heads.items() if at not in empty and (group := _group(head))}
-    if wishes := _wishes(heads):
+    if wishes := _wishes(heads) or _likings(heads):
         return [line.without(heads[at].rest, heads[at].label) if at in wishes else line
                 for at, line in enumerate(lines)]
     placed = _placed(heads, found)
@@ -128,6 +129,15 @@ def _wishes(heads: Mapping[int, _Head]) -> frozenset[int]:
     return frozenset(counted) if own or given_share(wanted) < _HALF else frozenset()
 
 
+def _likings(heads: Mapping[int, _Head]) -> frozenset[int]:
+    """Return the lines of children with what they like behind a colon, where some of them like several things."""
+    own = {at: head for at, head in heads.items() if may_like(head.label)}
+    parts = [names_between(head.rest) for head in own.values()]
+    told = len(own) >= max(_FEW_GROUPS, _MOSTLY * len(heads)) and max(map(len, parts)) > 1 and are_surely_told_of(
+        [head.label for head in own.values()], parts)
+    return frozenset(own) if told else frozenset()
+
+
 def _placed(heads: Mapping[int, _Head], found: Mapping[int, _Group]) -> dict[int, _Group]:
     """Return the groups that are counted, where nothing but a title with a dash above them is none."""
     counted = {at: group for at, group in found.items() if PLACE.match(heads[at].rest)}
@@ -138,12 +148,14 @@ def _placed(heads: Mapping[int, _Head], found: Mapping[int, _Group]) -> dict[int
 def _may_be_choices(found: Mapping[int, _Group]) -> bool:
     """Say whether what is counted behind labels may be what a child wants first and second: no name known there.
 
-    A label that has a figure or a small word is no child: ``30 m run: 1. Mira, 2. Leo``; a known name may be one.
+    A label that has a figure or a small word is no child: ``30 m run: 1. Mira, 2. Leo``; a known name may be one, but
+    not beside others that are none before names that are all known: ``Rose: 1. Mia, 2. Leo``, ``Bleu: 1. Anna``.
     """
-    if any(opens_with_given(group.label) for group in found.values()):
-        return True
+    named = [opens_with_given(group.label) for group in found.values()]
     names = [name for group in found.values() for name in group.names]
     again = len(set(map(fold, names))) < len(names)
+    if any(named):
+        return again or all(named) or given_share(names) < _NEARLY_ALL
     return given_share(names) < _HALF and (again or not any(
         _is_a_phrase(group.label) or any(map(str.isdigit, group.label)) for group in found.values()))
 

@@ -39,6 +39,7 @@ from namewright.settings import NamePart
 
 _ABOVE_HEADER = message("roster.above_header")
 _ASIDE = pattern(r"\S+(?:[,;:]|\s+[-–—=/(])\s*\S")  # Xobrel, needs help
+_COUNTED_INSIDE = pattern(r"\b1[.)]\s?[^\W\d_].*[,;]\s*2[.)]\s?[^\W\d_]", needs="1")  # Rose: 1. Mia, 2. Leo
 _IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
 _ENOUGH, _MOSTLY = 3, 0.6  # rows, and the share of them that is written as names are
 _GIVEN_AND_ONE = 2  # words of a line
@@ -136,6 +137,8 @@ def _doubted(draft: Draft, found: Unfolded) -> Draft:
     text = line.text
     if draft.entry is None or found.table.header is not None or NAME_LABEL.match(text):
         return draft
+    if _COUNTED_INSIDE.search(text):
+        return Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
     nobody = is_nobody(draft.entry.reading) or (not found.table.delimiter and CHAT not in line.notes and _is_said(text))
     return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(text).notes) if nobody else draft
 

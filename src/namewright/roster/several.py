@@ -19,6 +19,7 @@ from namewright.roster.commas import BRACKETS, COMMA, mask
 from namewright.roster.group_lines import is_count
 from namewright.roster.heading_words import HEADING_WORDS, OPENERS, OUR, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean, opens_with_given
+from namewright.roster.liked import are_told_of
 from namewright.roster.name_order import family_standing_first
 from namewright.roster.vocabulary import (
     AND,
@@ -71,7 +72,10 @@ def are_groups(lines: Sequence[str]) -> bool:
     if len(lines) < 2 or not all(behind):
         return False
     named = not any(label and fold(label[1]) not in STATES and opens_with_given(label[1]) for _, label in found)
-    parts = [part for text in behind for part in COMMA.split(text)]
+    told = [COMMA.split(text) for text in behind]
+    if are_told_of([label[1] for _, label in found if label], told):
+        return False
+    parts = [part for some in told for part in some]
     sure = named and all(map(may_be_a_name, parts)) and all(map(is_titled_name, parts))
     return max(text.count(",") for text in behind) >= (1 if sure else 2)
 
