@@ -225,3 +225,27 @@ def test_a_small_word_for_who_is_here_is_no_family_name(state: str) -> None:
     """Leo was of the family Present."""
     child = read_roster(f"Mia absent\nLeo {state}\nAva absent").children[1]
     assert (child.practice, child.family) == ("Leo", "")
+
+
+@pytest.mark.parametrize("line", [
+    "Yanis Roux PAI", "Yanis Roux (PAI)", "Yanis Roux, PAI", "Yanis Roux – PPS", "Yanis Roux PAP", "Yanis Roux PPRE",
+    "Yanis Roux I-Kind", "Yanis Roux LRS", "Yanis Roux BuT", "Yanis Roux ACI", "Yanis Roux NEE", "Yanis Roux ACNEE",
+    "Yanis Roux BES", "Yanis Roux DSA", "Yanis Roux PEI", "Yanis Roux (L.104)", "Yanis Roux RTP", "Roux, Yanis PAI",
+])
+def test_a_mark_of_care_is_no_family_and_is_told(line: str) -> None:
+    roster = read_roster(f"{line}\nMia Petit\nLéo Blanc" if "Roux, Yanis" not in line else f"{line}\nPetit, Mia")
+    assert (roster.children[0].given, roster.children[0].family) == ("Yanis", "Roux")
+    assert "roster.remark" in [note.key for note in roster.lines[0].notes]
+
+
+@pytest.mark.parametrize("line", ["Yanis LRS", "Yanis, PPRE", "Yanis (PAI)", "Yanis BuT", "Yanis, I-Kind"])
+def test_a_mark_of_care_behind_a_given_name_is_left_out(line: str) -> None:
+    roster = read_roster(f"{line}\nMia\nLéo")
+    assert [(child.given, child.family) for child in roster.children] == [("Yanis", ""), ("Mia", ""), ("Léo", "")]
+
+
+@pytest.mark.parametrize(("line", "family"), [
+    ("Kashish Pai", "Pai"), ("KASHISH PAI", "Pai"), ("Kashish PAI", "Pai"), ("ROHAN KUMAR PAI", "Pai"),
+    ("Arjan Bes", "Bes"), ("Nam Nee", "Nee")])
+def test_a_family_called_as_such_a_mark_stays(line: str, family: str) -> None:
+    assert [child.family for child in read_roster(line).children] == [family]

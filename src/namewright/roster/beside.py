@@ -17,7 +17,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.care_words import CARE, CARE_ENDINGS
+from namewright.roster.care_words import CARE, CARE_ENDINGS, CARE_MARKS, CARE_OR_FAMILY
 from namewright.roster.date_lines import is_a_day_in_figures
 from namewright.roster.heading_words import JOB_ENDINGS, JOBS, OPENERS
 from namewright.roster.known import is_double, is_given, is_known, opens_with_given
@@ -260,7 +260,7 @@ def is_word_about(word: str) -> bool:
     folded = fold(word).strip(".,;!?()")
     if len(folded) == 1 and "." in word:  # an initial
         return False
-    if folded in REMARKS or folded in TITLES or folded in OTHER_PEOPLE:
+    if folded in REMARKS or folded in TITLES or folded in OTHER_PEOPLE or word in CARE_MARKS:
         return True
     return is_of_care(folded)
 
@@ -363,7 +363,7 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
             return " ".join(words[:at]).rstrip(" ,"), found._replace(goes_by=found.goes_by or called)
     at = next((here for here in range(1, len(words) - 1) if _tells_a_hand(words[here:])), len(words))
     while at > 1 and ((words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]))
-                      or _is_care_behind(words[at - 1])):
+                      or _is_care_behind(words[at - 1]) or _is_care_mark(words[at - 1], words[: at - 1])):
         at -= 1
     if at == len(words) or (words[0].islower() and begins_small(words[0])):
         return text, found
@@ -420,6 +420,13 @@ def _is_care_behind(word: str) -> bool:
     if first in CARE and rest and (rest[-1] in _FREE_OF or (word.islower() and not is_known(first))):  # NUT-FREE
         return True
     return any(map(is_of_care, (whole, first, *rest))) and not any(map(is_known, (word, first, *rest)))
+
+
+def _is_care_mark(word: str, name: Sequence[str]) -> bool:
+    """Say whether a word is a mark of care behind a name that is not all capitals: ``Yanis Roux PAI``."""
+    bare = word.strip("(),;")
+    return bare in CARE_MARKS or (
+        bare in CARE_OR_FAMILY and len(name) > 1 and any(map(str.islower, "".join(name))))
 
 
 def _is_cut(word: str) -> bool:

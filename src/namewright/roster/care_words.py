@@ -31,8 +31,14 @@ CARE = word_set("""
     forderbedarf, foerderbedarf, krank, arachidi, noci, nocciole, uovo, uova, latte, latticini, grano, glutine,
     celiachia, epilessia, allergico, allergica, occhiali, apparecchio, acustico, inalatore, sostegno, mensa, nuovo,
     nuova, gemello, gemella, amendoim, amendoins, nozes, avela, ovo, ovos, leite, oculos, aparelho, auditivo,
-    inalador, gemeo, gemea, creche, cantina""")
+    inalador, gemeo, gemea, creche, cantina, pps, ppre, lrs, acnee, acneae, neae, mdph, dsa, rtp""")
 """Words of health and care: they never reach a page from beside a name."""
+
+CARE_MARKS = frozenset(("ACI", "BuT", "I-Kind", "L.104", "L104"))
+"""Marks of plans, rights and needs at school, known by how they are written: ``but`` is a word."""
+
+CARE_OR_FAMILY = frozenset(("PAI", "PAP", "PEI", "BES", "NEE"))
+"""Such marks that are names as well: behind a whole name only."""
 
 CARE_ENDINGS = ("allergie", "allergiker", "allergikerin", "intoleranz", "unvertraglichkeit", "nusse")
 """How German words in one for such things end: ``Nussallergie``."""
