@@ -60,3 +60,21 @@ def test_a_day_in_figures_behind_a_name_is_no_part_of_it(text: str) -> None:
 @pytest.mark.parametrize("text", ["Gio 3", "Gio Vost", "Gio Vost 3/12", "3", ""])
 def test_a_name_is_no_day_in_figures(text: str) -> None:
     assert not is_a_day_in_figures(text)
+
+
+@pytest.mark.parametrize(("text", "names"), [
+    ("mardi 5/12 Dom\njeudi 7/12 Léa\nvendredi 8/12 Jules", ["Dom", "Léa", "Jules"]),
+    ("martes 5/12 Sol\njueves 7/12 Mar\nviernes 8/12 Ana", ["Sol", "Mar", "Ana"]),
+    ("Monday 5/12 Sol\nTuesday 6/12 Sam\nFriday 9/12 Mia", ["Sol", "Sam", "Mia"]),
+    ("Montag 5.12. Mia\nDienstag 6.12. Sam\nMittwoch 7.12. Leo", ["Mia", "Sam", "Leo"]),
+    ("lunedì 5/12 Mia\nmartedì 6/12 Gio\nvenerdì 9/12 Luca", ["Mia", "Gio", "Luca"]),
+    ("terça 5/12 Dom\nsexta 8/12 Ana", ["Dom", "Ana"]),
+])
+def test_a_name_that_is_short_for_a_day_is_one_behind_a_date(text: str, names: list[str]) -> None:
+    assert [child.practice for child in read_roster(text).children] == names
+
+
+@pytest.mark.parametrize("day", ["lundi 3/11", "domenica 3/11", "mardi 3/11"])
+def test_a_day_in_small_letters_with_its_date_is_no_child(day: str) -> None:
+    roster = read_roster(f"{day}\nSol\nMar\nLéa")
+    assert [child.practice for child in roster.children] == ["Sol", "Mar", "Léa"]

@@ -274,3 +274,14 @@ def test_a_day_of_something_is_asked_about_though_a_girl_has_that_name() -> None
         assert made == ["Mia", "Leo", "Ava"]
     made = [child.practice for child in read_roster("Dia da Silva\nMia Vost\nLeo Zell").children]
     assert made == ["Dia", "Mia", "Leo"]
+
+
+@pytest.mark.parametrize("line", ["Art Room = our school", "Rose Table = by the window", "Violet Group: near the door"])
+def test_a_place_called_as_a_child_is_none_when_it_is_told_what_it_is(line: str) -> None:
+    assert [child.practice for child in read_roster(f"{line}\nMia Kell\nLeo Berg\nAnna Fuchs").children] == [
+        "Mia", "Leo", "Anna"]
+
+
+def test_a_whole_name_that_is_told_of_is_a_child() -> None:
+    assert [child.practice for child in read_roster("Art Fuchs = fish\nMia Kell = sun\nLeo Berg = moon").children] == [
+        "Art", "Mia", "Leo"]

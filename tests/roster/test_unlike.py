@@ -250,3 +250,17 @@ def test_a_month_over_birthdays_in_columns_is_no_child(months: str) -> None:
 def test_what_stands_over_names_with_a_day_behind_a_comma_is_no_child(title: str) -> None:
     roster = read_roster(f"{title}\nMia Lange\nTheo Brandt\nLena Weiss")
     assert [child.practice for child in roster.children] == ["Mia", "Theo", "Lena"]
+
+
+@pytest.mark.parametrize("text", [
+    "Lundi\nMia\nLéo\nAnna", "Lundi\n\nMia absente\nZoé\nLéo", "Lundi\nMia\nLéo\n\nMardi\nAnna\nHugo",
+    "Domenica\nLuca\nAnna\nSara",
+])
+def test_a_day_over_names_that_is_a_name_too_is_asked_about(text: str) -> None:
+    report = read_roster(text).lines[0]
+    assert (report.outcome, [note.key for note in report.notes]) == (Outcome.LEFT_OUT, ["roster.perhaps_heading"])
+
+
+@pytest.mark.parametrize("name", ["Sol", "Dom", "Mar", "Sam"])
+def test_a_short_name_over_others_is_no_day(name: str) -> None:
+    assert [child.practice for child in read_roster(f"{name}\nMia\nLéo\nAnna").children] == [name, "Mia", "Léo", "Anna"]

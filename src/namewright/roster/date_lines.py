@@ -42,12 +42,22 @@ def is_a_date(text: str) -> bool:
     if len(alone) > 1 and len(numbers) == 1 and len(numbers[0]) < _YEAR and any(map(is_given, alone)):
         return False  # March 3 June: her birthday
     others = (word for word in rest if word not in numbers and not _TIME.fullmatch(word.lower()))
-    if alone and is_given(alone[-1]) and _BEHIND_FIGURES.search(text):
+    if (alone and is_given(alone[-1]) and _BEHIND_FIGURES.search(text)) or ends_in_a_name(text):
         return False  # jeudi 3/12 – Marco
     day = text[:1].islower() or not any(map(is_given, days)) or (bool(days) and fold(days[0]) in _SURE_DAYS)
     both = bool(days and months) and {*days} != {*months} and day
-    sure = both or any(len(word) > _SHORT and not is_given(word) for word in (*days, *months))
+    small = any(word.islower() for word in days) and any(map(IN_FIGURES.fullmatch, numbers))  # lundi 3/11
+    sure = both or small or any(len(word) > _SHORT and not is_given(word) for word in (*days, *months))
     return bool(numbers) and sure and all(fold(word) in OF_THE or word in "–—-" for word in others)
+
+
+@keeps_names(1024)
+def ends_in_a_name(text: str) -> bool:
+    """Say whether a name with a capital stands right behind a day and its date: ``mardi 5/12 Dom``."""
+    *_, day, date, name = ["", "", "", *text.split()]
+    figures = IN_FIGURES.fullmatch(date) or _NUMBER.fullmatch(date.rstrip("."))
+    return bool(figures) and fold(day).strip(_EDGES) in ANY_DAYS and name.istitle() and fold(name) in ANY_DAYS and (
+        is_given(name) and fold(name)[:_SHORT] != fold(day)[:_SHORT])
 
 
 @keeps_names(1024)

@@ -15,7 +15,7 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, strip_numbering
 from namewright.roster.class_words import is_beside_class, is_compound, is_heading_word, opens_as_class
-from namewright.roster.date_lines import is_a_date
+from namewright.roster.date_lines import ends_in_a_name, is_a_date
 from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.further_titles import FURTHER_TITLES
@@ -239,6 +239,8 @@ def perhaps_heading(text: str) -> Message | None:
     rest = strip_numbering(bare).split()[1:]  # Dia do desporto, and Dia is a girl
     if words[0] == "dia" and not begins_small(bare) and _is_of_what(rest):
         return _perhaps(text)
+    if _is_said_of_a_place(text):
+        return _perhaps(text)
     label = _LABEL.match(strip_numbering(text))
     if label and is_of_a_day(label[1]) and begins_small(strip_numbering(text)[label.end() :]):  # Lunch: pizza
         return _perhaps(text)
@@ -319,7 +321,7 @@ def _are_days(text: str) -> bool:
     words = [fold(word) for word in text.split()]
     days = [part for word in words for part in _BETWEEN_DAYS.split(word) if part]
     letters = bool(_WEEK.fullmatch(text.strip().strip(":")))
-    named = [day for day in days if day in ANY_DAYS]
+    named = [] if ends_in_a_name(text) else [day for day in days if day in ANY_DAYS]
     return letters or (len(named) > 1 and len(words) < len(days) and all(
         day in ANY_DAYS or is_beside_class(day) for day in days))
 
@@ -327,7 +329,7 @@ def _are_days(text: str) -> bool:
 def _is_day(text: str) -> bool:
     """Say whether a line is a day of the week and nothing but words of a date, and no name: ``Montag``."""
     words = [fold(word).strip(".,") for word in text.split()]
-    if not all(word in _DATED or _COUNTED.fullmatch(word) for word in words):
+    if not all(word in _DATED or _COUNTED.fullmatch(word) for word in words) or ends_in_a_name(text):
         return False
     days = DAYS.intersection(words)
     return bool(days) and (any(map(_COUNTED.fullmatch, words)) or not any(map(is_given, days)))
@@ -383,12 +385,20 @@ def _tells_of_a_child(text: str) -> bool:
     """
     bare = strip_numbering(text)
     said = _SAID.match(bare)
-    if said and begins_small(bare[said.end() :]) and (
+    if said and not _is_said_of_a_place(text) and begins_small(bare[said.end() :]) and (
             INITIALLED.fullmatch(said[1]) or (is_given(said[1].split()[0]) and len(said[1].split()) == _FEW)):
         return True
     words = bare.split()
     return len(words) > _LONGEST_CLASS and lean(words[0]) > 0 and begins_small(words[1]) and (
         fold(words[1]) not in OF_THE)
+
+
+def _is_said_of_a_place(text: str) -> bool:
+    """Say whether small letters behind a sign tell what a place is: ``Art Room = our school``."""
+    bare = strip_numbering(text)
+    said = _SAID.match(bare)
+    words = said[1].split() if said else []
+    return said is not None and len(words) == _FEW and fold(words[-1]) in PLACES and begins_small(bare[said.end() :])
 
 
 def _is_beside_a_name(text: str) -> bool:

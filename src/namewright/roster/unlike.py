@@ -44,6 +44,7 @@ _OFTEN, _OFTEN_SHARE = 3, 0.25
 _PHRASE = 2  # words in small letters behind a given name: “Will needs help”
 _SIGNED, _LONG_SIGNATURE = 3, 7  # lines of a signature at most, and of one that may be children after all
 _WHOLE = 3  # whole names that show how the children are written
+_SHORT_DAY = 3  # letters
 _BELOW = 2  # names under a title
 _STEP = 2  # spaces that set a line in
 _LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S", needs="*†‡°([")
@@ -224,10 +225,16 @@ def _only_dated(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
 
 
 def _only_day(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, Unlike]:
-    """Ask about the only day of the week that stands alone right below a name, where nothing heads others: Friday."""
+    """Ask about the only day of the week that stands alone right below a name, where nothing heads others: Friday.
+
+    Above all names one is asked about that is a name, too: ``Lundi``; no ``Dom`` and no ``Sol``.
+    """
     days = [at for at, text in filled.items() if fold(text) in DAYS]
-    if len(days) != 1 or not days[0] or not texts[days[0] - 1].strip() or any(
-            heading_reason(text) for at, text in filled.items() if at not in days):
+    above = min(filled, default=0)
+    first = above in days and not any(map(str.strip, texts[:above])) and len(filled[above].strip()) > _SHORT_DAY and (
+        heading_reason(filled[above]) is None)
+    if not first and (len(days) != 1 or not days[0] or not texts[days[0] - 1].strip() or any(
+            heading_reason(text) for at, text in filled.items() if at not in days)):
         return {}
     asked = message("roster.perhaps_heading", words=filled[days[0]].strip()[:60])
     return {days[0]: Unlike((asked,), doubtful=True, told=True)}
