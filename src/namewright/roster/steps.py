@@ -34,6 +34,7 @@ from namewright.roster.form_letters import without_form_letters
 from namewright.roster.forms import from_a_form
 from namewright.roster.further_tables import from_further_tables
 from namewright.roster.group_lines import counted_titles, state_titles
+from namewright.roster.in_two_lines import from_two_lines
 from namewright.roster.index_pages import from_an_index
 from namewright.roster.jobs_below import without_jobs
 from namewright.roster.label_sheets import from_label_sheets
@@ -106,6 +107,7 @@ AS_PASTED = (
     Step(from_parts),  # Mira: Mi · ra
     Step(from_arrows, ("→", "⇒", "->", "=>")),  # Mia Vost → Oak Hill School
     Step(from_a_photo, "._~'`=|¦,—"),  # ' 1, Mia Vost _
+    Step(from_two_lines),  # Mia, over VOST
     Step(from_cell_lines),  # Name · Bus · Mia Vost · 4 · Leo Berg · 7, each on a line
     Step(from_a_program, "\"'"),  # ["Mia", "Leo"]
     Step(from_file_names, ".:"),  # Mia_Vost.jpg
