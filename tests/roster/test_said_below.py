@@ -157,3 +157,24 @@ def test_a_new_child_between_stars_is_nothing_said_of_the_one_above() -> None:
     """Two children were left out: a star opens a line about a child, too."""
     roster = read_roster("Ada Gin\nMia Tarn MOVED\n*new* Agnes Brae\nOtis Duff (starts Monday)\n*neu* Katja Quorne")
     assert [child.practice for child in roster.children] == ["Ada", "Mia", "Agnes", "Otis", "Katja"]
+
+
+@pytest.mark.parametrize(("text", "names"), [
+    ("MIRA VOST\nPeanut allergy\nLEO TARN\nWears glasses\nANNA KELL", ["Mira", "Leo", "Anna"]),
+    ("CLARA FUCHS\nNussallergie\nJONAS BERG\nTrägt eine Brille\nEMIL KRAUSE\nSitzt vorne", ["Clara", "Jonas", "Emil"]),
+    ("LUCÍA GIL\nAlergia a frutos secos\nHUGO RUIZ\nUsa gafas\nVERA SOLER", ["Lucía", "Hugo", "Vera"]),
+    ("MIRA XOBREL\nReads well\nLEO DRAVO\nNew in May\nANNA PELGUN\nLikes trucks", ["Mira", "Leo", "Anna"]),
+    ("LÉA ROUX\nPorte des lunettes\nHUGO PETIT\nMange à la cantine", ["Léa", "Hugo"]),
+])
+def test_what_is_said_below_names_in_capitals_is_told_and_no_child(text: str, names: list[str]) -> None:
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == names
+    assert {note.key for report in roster.lines if not report.child for note in report.notes} == {"roster.said_below"}
+
+
+@pytest.mark.parametrize("text", [
+    "MIRA VOST\nLeo Tarn\nANNA KELL\nZOE BRANDT", "MIRA VOST\nleo tarn\nANNA KELL\nzoe brandt",
+    "MIRA\nvost\nLEO\ntarn",
+])
+def test_a_name_written_otherwise_below_capitals_is_a_child(text: str) -> None:
+    assert len(read_roster(text).children) == 4

@@ -1,8 +1,8 @@
 """What is said of a child on lines below its name: ``Mia Vost``, then ``Allergy: nuts`` or ``  - new in May``.
 
 Such lines are known by coming again, not by their words: the same label under one name after another, or lines set in,
-or in capitals, below names that are not. Where they might as well be the children of groups (``Captain: Mia``), nothing
-is taken. Out of scope: forms, whose names stand behind a label, too (``forms``).
+or in capitals, below names that are not, or the other way round. Where they might as well be the children of groups
+(``Captain: Mia``), nothing is taken. Out of scope: forms, whose names stand behind a label, too (``forms``).
 """
 
 from __future__ import annotations
@@ -14,8 +14,9 @@ from namewright.message import message
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
+from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.beside import is_state, strip_numbering
+from namewright.roster.beside import is_state, is_word_about, strip_numbering
 from namewright.roster.capitals import is_titled
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.headers import header_role, is_about_somebody_else
@@ -66,7 +67,7 @@ def without_said_below(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     texts = [line.text if len(line.text) <= _LONGEST else "" for line in lines]
     if sum(bool(NAME_LABEL.match(text)) for text in texts) > 1 or any(text.count('"') % 2 for text in texts):
         return list(lines), []
-    blocks = _labelled_below(texts) or _set_in_below(texts) or _shouted_below(texts)
+    blocks = _labelled_below(texts) or _set_in_below(texts) or _shouted_below(texts) or _spoken_below(texts)
     known = Children([(at, block.owner) for at, block in enumerate(blocks)])
     said = {at: _told(lines[at], said, known) for block in blocks for at, said in block.below.items()}
     return [line for at, line in enumerate(lines) if at not in said], [said[at] for at in sorted(said)]
@@ -161,6 +162,28 @@ def _shouted_below(texts: Sequence[str]) -> list[_Block]:
             all(map(is_known, one.split())) for one in words):
         return []
     return blocks if _are_children([block.owner for block in blocks], ()) else []
+
+
+def _spoken_below(texts: Sequence[str]) -> list[_Block]:
+    """Return the names in capitals alone with lines below some of them that go on small: ``Wears glasses``."""
+    said = {at: _Said("", text.strip(), names=lean(text.split()[0]) > 0) for at, text in enumerate(texts)
+            if _is_spoken(text)}
+    names = [text for at, text in enumerate(texts) if at not in said and any(map(is_letter, text))]
+    blocks = list(_blocks(texts, said))
+    words = [one.words for one in said.values()]
+    if len(blocks) < _FEW or sum(len(block.below) for block in blocks) < len(said) or not all(
+            block.owner.isupper() for block in blocks) or share(map(str.isupper, names)) < _NEARLY_ALL:
+        return []
+    return blocks if _are_children([block.owner for block in blocks], words) else []
+
+
+def _is_spoken(text: str) -> bool:
+    """Say whether a line goes on in small letters as no name does, or is one word about a child."""
+    words = text.split()
+    if not words or text.isupper() or NAME_LABEL.match(text):
+        return False
+    small = any(begins_small(word) and fold(word) not in PARTICLES and len(word) > 1 for word in words[1:])
+    return small or (len(words) == 1 and is_word_about(words[0]))
 
 
 def _blocks(texts: Sequence[str], said: Mapping[int, _Said]) -> Iterator[_Block]:
