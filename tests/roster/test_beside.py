@@ -249,3 +249,20 @@ def test_a_mark_of_care_behind_a_given_name_is_left_out(line: str) -> None:
     ("Arjan Bes", "Bes"), ("Nam Nee", "Nee")])
 def test_a_family_called_as_such_a_mark_stays(line: str, family: str) -> None:
     assert [child.family for child in read_roster(line).children] == [family]
+
+
+@pytest.mark.parametrize("line", [
+    "baby Jo", "little Jo", "tiny Jo", "petite Jo", "kleine Jo", "pequeña Jo", "piccola Jo", "bébé Jo", "grand Jo"])
+def test_a_small_word_for_who_is_meant_is_no_name(line: str) -> None:
+    roster = read_roster(f"{line}\nMia\nLeo\nAnna")
+    assert [child.practice for child in roster.children] == ["Jo", "Mia", "Leo", "Anna"]
+    assert [note.key for note in roster.lines[0].notes] == ["roster.remark"]
+
+
+@pytest.mark.parametrize(("line", "given", "family"), [
+    ("baby", "Baby", ""), ("Baby Jo", "Baby", "Jo"), ("grande, Anna", "Anna", "Grande"),
+    ("Kleine, Anna", "Anna", "Kleine"),
+])
+def test_a_name_called_so_stays_one(line: str, given: str, family: str) -> None:
+    child = read_roster(line).children[0]
+    assert (child.given, child.family) == (given, family)

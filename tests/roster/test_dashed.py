@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.roster.children import Outcome
+from namewright.roster.children import Outcome, RosterError
 from namewright.roster.dashed import has_family_before_dash
 from namewright.roster.parsing import read_roster
 
@@ -55,3 +55,33 @@ def test_a_dash_right_behind_small_words_parts_groups_from_names() -> None:
     roster = read_roster("reading groups\nhigh- Mia, Theo\nmed- Rafi, Ava\nlow- Noah S, Jo")
     assert [child.practice for child in roster.children] == ["Mia", "Theo", "Rafi", "Ava", "Noah", "Jo"]
     assert read_roster("mary- Kate Vost\nTheo Tarn").children[0].family == "Vost"
+
+
+@pytest.mark.parametrize(("text", "names"), [
+    ("high- Mia Theo Luz\nlow- Anna Leo Jo", ["Mia", "Theo", "Luz", "Anna", "Leo", "Jo"]),
+    ("mesa 1- Mia Theo Luz\nmesa 2- Anna Leo Jo", ["Mia", "Theo", "Luz", "Anna", "Leo", "Jo"]),
+    ("Hoch- Mia Theo Luz\nTief- Anna Leo Jo", ["Mia", "Theo", "Luz", "Anna", "Leo", "Jo"]),
+    ("altos- Luis Ana Eva\nbajos- Hugo Vera Mar", ["Luis", "Ana", "Eva", "Hugo", "Vera", "Mar"]),
+    ("Rot: Mia Theo Lena\nBlau: Anna Leo Ida Ben", ["Mia", "Theo", "Lena", "Anna", "Leo", "Ida", "Ben"]),
+])
+def test_given_names_in_a_row_behind_a_group_are_children(text: str, names: list[str]) -> None:
+    assert [child.practice for child in read_roster(text).children] == names
+
+
+@pytest.mark.parametrize("text", [
+    "reds- Xobrel Quorra Dravo\nblues- Anna Leo Jo", "hoch- Xobrel Quorra\ntief- Dravo Pelgun",
+    "Red: Mia Theo Luz\nBlue: Anna Leo Jo", "high- Mia Theo\nlow- Anna Leo",
+])
+def test_names_behind_a_group_that_may_be_one_child_or_more_are_asked_about(text: str) -> None:
+    with pytest.raises(RosterError) as found:
+        read_roster(text)
+    assert {report.outcome for report in found.value.lines} == {Outcome.LEFT_OUT}
+
+
+@pytest.mark.parametrize(("text", "names"), [
+    ("Mary- Kate Moss\nAnna- Lena Fuchs", ["Mary-Kate", "Anna-Lena"]),
+    ("Mia: Leo Theo Ava\nAnna: Zoe Ben Max", ["Mia", "Anna"]),
+    ("mira: Left Handed\nleo: New Boy", ["Mira", "Leo"]),
+])
+def test_what_stands_behind_a_child_is_none(text: str, names: list[str]) -> None:
+    assert [child.practice for child in read_roster(text).children] == names

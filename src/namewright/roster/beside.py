@@ -32,6 +32,7 @@ from namewright.roster.vocabulary import (
     HANDS,
     OTHER_PEOPLE,
     REMARKS,
+    SIZES,
     STATES,
     STREETS,
     SUPPORTS,
@@ -141,9 +142,12 @@ def _is_of_somebody(before: str) -> bool:
 
 
 def _without_cry(text: str, notes: list[Message]) -> str:
-    """Take a cry off the front of a name: ``NEW! Mira``, ``*new* Mira``, ``NEW Mira``; and one as in ``and Mira``."""
+    """Take a cry off the front of a name: ``NEW! Mira``, ``*new* Mira``, ``NEW Mira``; so for ``and`` and ``baby``."""
     opening, _, name = text.strip().partition(" ")
     if opening.islower() and fold(opening) in _GOING_ON and name[:1].isupper():
+        return name
+    if opening.islower() and fold(opening) in SIZES and name[:1].isupper():  # baby Jo
+        notes.append(message("roster.remark", words=opening))
         return name
     match = _CRY.match(text)
     if match and not is_given(match[2]) and ("!" in match[3] or fold(match[2]) in STATES):

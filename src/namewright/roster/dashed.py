@@ -11,6 +11,7 @@ from collections.abc import Sequence
 
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
+from namewright.names.casing import begins_small
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
@@ -19,13 +20,14 @@ from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.heading_words import COLOURS, HEADING_WORDS, PLACES
 from namewright.roster.known import is_given, is_known, lean
 from namewright.roster.pasted import Line
+from namewright.roster.shares import are_in_a_row
 from namewright.roster.vocabulary import ANY_DAYS, fold
 from namewright.store import keeps_names
 
 _NAME = r"[^\W\d_][^\d\t|,;:&+/()\[\]]{1,40}?"
 _DASHED = pattern(rf"(?P<before>{_NAME})\s+[-–—]\s+(?P<behind>{_NAME})(?P<beside>\s*[(\[][^()\[\]]*[)\]])?\s*",
                   needs="-–—")
-_LABEL = pattern(r"^\s*([^\W\d_A-Z][^\W\d_]{1,14})[-–—]\s+(?=[^\W\d_a-z])", needs="-–—")
+_LABEL = pattern(r"^\s*([^\W\d_]{2,15}(?: [0-9]{1,2})?)[-–—]\s+(?=[^\W\d_a-z])", needs="-–—")
 _OF_LISTS = ANY_DAYS | COLOURS | DAY_WORDS | HEADING_WORDS | PLACES
 _MOST_WORDS = 3
 _FEW, _MOSTLY = 2, 0.6  # of the lines with a dash: the others are as they are
@@ -52,8 +54,12 @@ def from_dashed_families(lines: Sequence[Line]) -> list[Line]:
 
 
 def _with_colons(lines: Sequence[Line]) -> list[Line]:
-    """Write the dash right behind small words as a colon, where two lines have one or it is no name: ``high- Mia``."""
-    found = {at: match for at, line in enumerate(lines) if (match := _LABEL.match(line.text))}
+    """Write the dash right behind small words as a colon, where two lines have one or it is no name: ``high- Mia``.
+
+    Behind a capital that is no name there must be a row of given names: ``Hoch- Mia Theo Luz``; no ``Anna- Lena``.
+    """
+    found = {at: match for at, line in enumerate(lines) if (match := _LABEL.match(line.text)) and (
+        begins_small(match[1]) or (not is_given(match[1]) and are_in_a_row(line.text[match.end() :])))}
     told = {at for at, match in found.items() if len(found) > 1 or not is_known(match[1])}
     return [line._replace(text=f"{found[at][1]}: {line.text[found[at].end() :]}") if at in told else line
             for at, line in enumerate(lines)]

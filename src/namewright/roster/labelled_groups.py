@@ -35,7 +35,7 @@ from namewright.roster.names_between import (
 from namewright.roster.no_names import says_nobody
 from namewright.roster.pasted import Line
 from namewright.roster.several import bracketed_label, is_titled_name, may_be_a_name
-from namewright.roster.shares import given_share, share
+from namewright.roster.shares import are_in_a_row, given_share, share
 from namewright.roster.sure_groups import (
     are_jobs,
     are_led_by_adults,
@@ -87,7 +87,8 @@ class _Group(NamedTuple):
 
 def from_labelled_groups(lines: Sequence[Line]) -> list[Line]:
     """Return a heading and the children of each group, or the lines as they are where they tell no groups."""
-    heads = {at: head for at, line in enumerate(lines) if (head := head_of(line.text)) and not heads_adults(line.text)}
+    heads = _in_rows({at: head for at, line in enumerate(lines)
+                      if (head := head_of(line.text)) and not heads_adults(line.text)})
     labels = [head.label for head in heads.values()]
     if not may_be_jobs(labels) and not _are_states(labels) and not any(
             _TIMED.match(head.label) or _CLOCK.search(head.label) or head.in_a_row or PARTS.search(head.rest)
@@ -237,7 +238,19 @@ def head_of(text: str) -> _Head | None:
         label = within  # Mon: chess – Mia, Leo
     if label and (count := _COUNT.match(text, label.end())):  # Milk = 3: Mia, Leo, Ava
         return _Head(text[: count.end()].rstrip(" :–—=-"), text[count.end() :])
-    return _Head(label[1].strip(), text[label.end() :]) if label else _without_a_sign(text)
+    if label is None:
+        return _without_a_sign(text)
+    rest = text[label.end() :]
+    return _Head(label[1].strip(), rest, in_a_row=not opens_with_given(label[1]) and are_in_a_row(rest))
+
+
+def _in_rows(heads: dict[int, _Head]) -> dict[int, _Head]:
+    """Return heads whose names stand in a row all alike: where some do, who knows how many children the others are."""
+    alone = {at: head for at, head in heads.items() if " " in head.rest and not PARTS.search(head.rest)}
+    if not any(head.in_a_row for head in heads.values()) or all(head.in_a_row for head in alone.values()):
+        return heads
+    alike = all(head.in_a_row or all(map(is_given, head.rest.split())) for head in alone.values())
+    return {at: head._replace(in_a_row=alike) if at in alone else head for at, head in heads.items()}
 
 
 def _is_no_name(words: str, names: str) -> bool:

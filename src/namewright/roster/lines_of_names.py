@@ -15,10 +15,9 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.headers import header_role
-from namewright.roster.known import is_given, lean
 from namewright.roster.names_between import names_told
 from namewright.roster.pasted import Line
-from namewright.roster.shares import given_share, share
+from namewright.roster.shares import are_in_a_row, given_share, share
 from namewright.roster.sure_groups import is_over_groups
 from namewright.roster.vocabulary import AND, fold
 
@@ -72,19 +71,11 @@ def _without_signs(lines: Sequence[Line]) -> list[Line]:
     Three lines are needed, or two below a title.
     """
     words = {at: line.text.split() for at, line in enumerate(lines) if line.text.strip()}
-    rows = {at: row for at, row in words.items() if _are_given_names(row)}
+    rows = {at: row for at, row in words.items() if are_in_a_row(lines[at].text)}
     above = _only_above(list(words), rows)
     if above is None or len(rows) < (_LEAST_ROWS if above else _SEVERAL):
         return list(lines)
     return [each for at, line in enumerate(lines) for each in (map(line.part, rows[at]) if at in rows else (line,))]
-
-
-def _are_given_names(words: Sequence[str]) -> bool:
-    """Say whether there are three words or more, and all are given names, hardly one a family's as often."""
-    if len(words) < _SEVERAL or not all(map(is_given, words)):
-        return False
-    leans = list(map(lean, words))
-    return min(leans) >= 0 and share(each > 0 for each in leans) >= _MOSTLY
 
 
 def _row(text: str) -> _Row | None:

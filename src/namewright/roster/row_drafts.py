@@ -22,7 +22,7 @@ from namewright.roster.further_names import lines_of_others
 from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up, rows_of_a_day_book
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
-from namewright.roster.heading_words import FREE_SEATS, NO_SCHOOL
+from namewright.roster.heading_words import COLOURS, FREE_SEATS, NO_SCHOOL
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.names_in_text import openers
@@ -31,7 +31,7 @@ from namewright.roster.numbers import is_of_figures
 from namewright.roster.pasted import CHAT, Line
 from namewright.roster.prose import is_sentence
 from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
-from namewright.roster.shares import share
+from namewright.roster.shares import are_in_a_row, share
 from namewright.roster.unfolding import Unfolded
 from namewright.roster.unlike import perhaps_unlike
 from namewright.roster.vocabulary import NAME_ROLES, fold
@@ -40,6 +40,8 @@ from namewright.settings import NamePart
 _ABOVE_HEADER = message("roster.above_header")
 _ASIDE = pattern(r"\S+(?:[,;:]|\s+[-–—=/(])\s*\S")  # Xobrel, needs help
 _COUNTED_INSIDE = pattern(r"\b1[.)]\s?[^\W\d_].*[,;]\s*2[.)]\s?[^\W\d_]", needs="1")  # Rose: 1. Mia, 2. Leo
+_LABEL = pattern(r"([^\W\d_]{2,15})\s?(?::|[-–—]) +(?=[^\W\d_a-z])", needs=":-–—")
+_TITLED = pattern(r"[^\W\d_a-z][^\W\d_]+ +[^\W\d_a-z]")
 _IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
 _ENOUGH, _MOSTLY = 3, 0.6  # rows, and the share of them that is written as names are
 _GIVEN_AND_ONE = 2  # words of a line
@@ -137,10 +139,19 @@ def _doubted(draft: Draft, found: Unfolded) -> Draft:
     text = line.text
     if draft.entry is None or found.table.header is not None or NAME_LABEL.match(text):
         return draft
-    if _COUNTED_INSIDE.search(text):
+    if _COUNTED_INSIDE.search(text) or _holds_a_group(text):
         return Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
     nobody = is_nobody(draft.entry.reading) or (not found.table.delimiter and CHAT not in line.notes and _is_said(text))
     return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(text).notes) if nobody else draft
+
+
+def _holds_a_group(text: str) -> bool:
+    """Say whether names stand behind a word in small letters, or a row of them behind a colour: ``reds: Xobrel Q``."""
+    label = _LABEL.match(text)
+    if label is None:
+        return False
+    small = begins_small(label[1]) and not is_given(label[1]) and _TITLED.match(text, label.end()) is not None
+    return small or (fold(label[1]) in COLOURS and are_in_a_row(text[label.end() :]))
 
 
 def _is_said(text: str) -> bool:

@@ -99,6 +99,11 @@ STREETS = word_set("""
     calle, plaza, avenida, parada, via, viale, piazza, fermata, rua, largo, praca, paragem""")
 """Words of an address or a stop, which may stand before a name."""
 
+SIZES = word_set("""
+    baby, little, big, small, tall, tiny, mini, young, old, older, younger, bebe, petit, petite, grand, grande, klein,
+    kleine, kleiner, gross, grosse, grosser, pequeno, pequena, piccolo, piccola, mayor, menor, maggiore, minore""")
+"""Words in small letters that tell one child from another of the same name: ``little Anna``."""
+
 STATES = word_set("""
     new, absent, present, here, missing, left, moved, transferred, withdrawn, waiting, waitlist, late, away, out,
     sick, returning, neu, neue, fehlt, fehlen, anwesend, abwesend, krank, abgemeldet, weggezogen, warteliste, nouveau,
