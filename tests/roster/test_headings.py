@@ -285,3 +285,20 @@ def test_a_place_called_as_a_child_is_none_when_it_is_told_what_it_is(line: str)
 def test_a_whole_name_that_is_told_of_is_a_child() -> None:
     assert [child.practice for child in read_roster("Art Fuchs = fish\nMia Kell = sun\nLeo Berg = moon").children] == [
         "Art", "Mia", "Leo"]
+
+
+@pytest.mark.parametrize("line", ["Valentine names", "Christian names", "Namen Valentin", "Prénoms Valentin", "K-Vale"])
+def test_a_title_that_opens_or_ends_as_a_name_is_asked_about(line: str) -> None:
+    report = read_roster(f"{line}\nMia\nLeo\nAnna").lines[0]
+    assert (report.outcome, [note.key for note in report.notes]) == (Outcome.LEFT_OUT, ["roster.perhaps_heading"])
+
+
+@pytest.mark.parametrize("line", ["J-Marie", "Nomi Kell", "Valentine Names"])
+def test_a_name_beside_such_titles_is_a_child(line: str) -> None:
+    assert read_roster(f"{line}\nMia\nLeo\nAnna").lines[0].outcome is Outcome.CHILD
+
+
+@pytest.mark.parametrize("line", ["Religión", "Valores", "Ethik", "Ethics", "Religione", "Religião"])
+def test_a_lesson_over_names_is_no_child(line: str) -> None:
+    for names in ("Mia\nLeo", "Mia Kell\nLeo Berg\nAnna Fuchs"):
+        assert read_roster(f"{line}\n{names}").lines[0].outcome is Outcome.HEADING

@@ -30,3 +30,15 @@ def test_who_stands_there_is_a_child_or_asked_about() -> None:
     roster = read_roster("Mira Vost\nLeo Tarn\n\nTo do:\nIda Moss\nXobrel Quix\nmia\n\nZoe Fenn")
     assert [child.practice for child in roster.children] == ["Mira", "Leo", "Ida", "Zoe"]
     assert [line.text for line in roster.lines if line.outcome is Outcome.LEFT_OUT] == ["Xobrel Quix", "mia"]
+
+
+def test_who_does_what_for_the_class_is_a_child() -> None:
+    for names in (("Mia V.", "Leo T.", "Ana K."), ("Mia", "Leo", "Ana")):
+        jobs = zip(("Quadro", "Plantas", "Livros"), names, strict=True)
+        roster = read_roster("\n".join(("Tarefas", *(f"{job}: {name}" for job, name in jobs))))
+        assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ana"]
+
+
+def test_what_is_to_do_with_somebody_stays_asked_about() -> None:
+    roster = read_roster("To do\nCall: Anna’s mum\nBuy: glue sticks\n\nMia\nLeo")
+    assert [child.practice for child in roster.children] == ["Mia", "Leo"]

@@ -49,3 +49,8 @@ def test_whoever_is_called_so_all_the_same_is_made_when_it_is_said() -> None:
 def test_a_child_whose_name_is_not_known_yet_is_asked_about(line: str) -> None:
     read = read_roster(f"1 Mia Vost\n2 Leo Tarn\n3 Ada Rey\n4 Ben Koch\n5 Zoe Elm\n{line}")
     assert [child.practice for child in read.children] == ["Mia", "Leo", "Ada", "Ben", "Zoe"]
+
+
+def test_swimming_and_passwords_over_names_are_asked_about() -> None:
+    for title in ("Passwörter Tablets", "Contraseñas", "Senhas", "Piscina", "Natation", "Nuoto", "Schwimmen"):
+        assert [child.practice for child in read_roster(f"{title}\nMia\nLeo").children] == ["Mia", "Leo"]

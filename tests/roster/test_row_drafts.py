@@ -107,3 +107,9 @@ def test_a_name_typed_in_haste_under_titles_is_a_child() -> None:
     assert [(child.given, child.family) for child in read][1] == ("Xobrel", "Tarn")
     read = read_roster("First name,Family name\nMia,\nfRanquel,\nAva,\nOtis,").children
     assert [child.practice for child in read] == ["Mia", "fRanquel", "Ava", "Otis"]
+
+
+def test_initials_behind_a_job_make_no_child_of_it() -> None:
+    roster = read_roster("Board: M.K.\nMia Kell\nLeo Berg")
+    assert [child.practice for child in roster.children] == ["Mia", "Leo"]
+    assert roster.lines[0].outcome is Outcome.LEFT_OUT

@@ -280,3 +280,13 @@ def test_a_word_nobody_knows_apart_over_groups_that_adults_lead_is_asked_about(t
     roster = read_roster(f"{title}\n\nGroupe 1 – M. Dörk\nRaimdla\nMeithter\nNyunva\nGroupe 2 – Mme Xial\nZeth\nRouryu")
     assert roster.lines[0].outcome is Outcome.LEFT_OUT
     assert [child.practice for child in roster.children] == ["Raimdla", "Meithter", "Nyunva", "Zeth", "Rouryu"]
+
+
+def test_a_word_right_over_groups_is_asked_about() -> None:
+    roster = read_roster("Quorrina\nGrupo 1\nMia\nLuis\nGrupo 2\nAna\nEva")
+    assert roster.lines[0].outcome is Outcome.LEFT_OUT
+    assert [child.practice for child in roster.children] == ["Mia", "Luis", "Ana", "Eva"]
+
+
+def test_a_known_name_right_over_groups_is_a_child() -> None:
+    assert len(read_roster("Hugo\nGrupo 1\nMia\nLuis\nGrupo 2\nAna\nEva").children) == 5

@@ -264,3 +264,14 @@ def test_a_day_over_names_that_is_a_name_too_is_asked_about(text: str) -> None:
 @pytest.mark.parametrize("name", ["Sol", "Dom", "Mar", "Sam"])
 def test_a_short_name_over_others_is_no_day(name: str) -> None:
     assert [child.practice for child in read_roster(f"{name}\nMia\nLéo\nAnna").children] == [name, "Mia", "Léo", "Anna"]
+
+
+@pytest.mark.parametrize("line", ["Make-ups", "Sign-ups", "Porte-manteaux", "Check-ins"])
+def test_two_words_about_a_hyphen_over_names_are_asked_about(line: str) -> None:
+    for names in ("Mia\nLeo\nAnna", "Mia Kell\nLeo Berg"):
+        assert read_roster(f"{line}\n{names}").lines[0].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("text", ["Jean-marc\nMia\nLeo", "Al-amin\nMia\nLeo", "Mia\nXo-brel\nLeo", "Xo-Brel\nMia\nLeo"])
+def test_a_name_about_a_hyphen_is_a_child(text: str) -> None:
+    assert len(read_roster(text).children) == 3

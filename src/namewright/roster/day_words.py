@@ -27,7 +27,7 @@ DAY_WORDS = word_set("""
     riposo, nanna, gioco, giochi, doposcuola, pulmino, aiutanti, prova, gita, festa, compleanni, chegada,
     acolhimento, saida, pequeno-almoco, lanche, almoco, recreio, roda, leitura, escrita, ginastica, historia,
     conto, cantinhos, sesta, brincadeira, brincadeiras, jogo, jogos, prolongamento, carrinha, ajudantes, cantina,
-    passeio, aniversarios, aulas""")
+    passeio, aniversarios, aulas, religion, religione, religiao, ethics, ethik, ethique, etica, valores""")
 """What a class does, where it goes, and how a day is called."""
 
 DAY_PHRASES = word_set("""

@@ -80,6 +80,7 @@ _TEACHERS = ("lehrer", "lehrerin", "lehrkraft", "erzieher", "erzieherin", "teach
 _MINE = frozenset(("mia", "mio", "mie", "miei"))  # behind an article alone: Mia is a child
 _CLASS_IN_FIGURES = pattern(r"\s*\d{1,2}\s?(?:\.?[ºª°]\s?)?[a-hA-H]\s*|\s*\d{1,2}\.?[ºª°]\s*")
 _LETTERED_CLASS = pattern(r"(?:[A-Z]|\d{1,2}[A-Z]?|TK|PK)-[A-Z][^\W\d_]+")  # K-Vale
+_OF_NAMES = frozenset(("names", "namen", "vornamen", "noms", "prenoms", "nombres", "nomes"))
 _LONGEST_CLASS = 3  # words
 _FEW = 2
 _MOST_OF_A_NUMBER = 3  # figures: the RUT of Chile has more
@@ -251,8 +252,13 @@ def perhaps_heading(text: str) -> Message | None:
         return _perhaps(text)
     if len(words) == _FEW and words[0] in BESIDE_CLASS and is_given(words[0]) and len(words[1]) == 1:  # Prima A
         return _perhaps(text)
-    if _LETTERED_CLASS.fullmatch(text.strip()) and not lean(text.strip().partition("-")[2]) > 0:
+    if _LETTERED_CLASS.fullmatch(text.strip()) and (
+            text.strip().startswith("K-") or not lean(text.strip().partition("-")[2]) > 0):  # K-Vale; no J-Marie
         return _perhaps(text)
+    typed = strip_numbering(text).split()
+    if 1 < len(typed) <= _LONGEST_CLASS and (
+            (typed[-1] in _OF_NAMES and typed[-1].islower()) or (words[0] in _OF_NAMES and not is_given(words[0]))):
+        return _perhaps(text)  # Valentine names
     if _may_be_a_room(words) and (not is_known(words[0]) or _is_led(text)):
         return _perhaps(text)
     if may_greet(words) or (len(words) == _FEW and asks_kindly(words[1]) and not is_given(words[0])):

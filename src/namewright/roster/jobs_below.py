@@ -12,7 +12,9 @@ from namewright.message import message
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import strip_numbering
+from namewright.roster.capitals import is_titled
 from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.labelled import labelled
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.vocabulary import fold, word_set
@@ -37,7 +39,7 @@ def without_jobs(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
         if fold(bare) in _OVER:
             below = True
             asides.append(Aside(line, _TOLD))
-        elif not below or not any(map(is_letter, bare)) or (opens_with_given(bare) and not begins_small(bare)):
+        elif not below or not any(map(is_letter, bare)) or _is_a_child(bare):
             below = below and bool(line.text.strip())
             kept.append(line)
         elif begins_small(bare) and not is_given(bare.split()[0]):
@@ -45,3 +47,10 @@ def without_jobs(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
         else:
             asides.append(Aside(line, (message("roster.unlike", words=bare[:60]),), asked=True))
     return kept, asides
+
+
+def _is_a_child(text: str) -> bool:
+    """Say whether a known name opens a line, or stands behind what it has to do for the class: ``Plants: Mia V.``."""
+    label = labelled(text)
+    names = label.rest if label else ""
+    return (opens_with_given(text) and not begins_small(text)) or (opens_with_given(names) and is_titled(names))

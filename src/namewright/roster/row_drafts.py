@@ -41,6 +41,7 @@ _ABOVE_HEADER = message("roster.above_header")
 _ASIDE = pattern(r"\S+(?:[,;:]|\s+[-–—=/(])\s*\S")  # Xobrel, needs help
 _COUNTED_INSIDE = pattern(r"\b1[.)]\s?[^\W\d_].*[,;]\s*2[.)]\s?[^\W\d_]", needs="1")  # Rose: 1. Mia, 2. Leo
 _LABEL = pattern(r"([^\W\d_]{2,15})\s?(?::|[-–—]) +(?=[^\W\d_a-z])", needs=":-–—")
+_INITIALS = pattern(r"([^\W\d_][^:]{1,30}):\s+(?:[^\W\d_]\.\s?){2,3}", needs=":.")
 _TITLED = pattern(r"[^\W\d_a-z][^\W\d_]+ +[^\W\d_a-z]")
 _IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
 _ENOUGH, _MOSTLY = 3, 0.6  # rows, and the share of them that is written as names are
@@ -141,8 +142,15 @@ def _doubted(draft: Draft, found: Unfolded) -> Draft:
         return draft
     if _COUNTED_INSIDE.search(text) or _holds_a_group(text):
         return Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
-    nobody = is_nobody(draft.entry.reading) or (not found.table.delimiter and CHAT not in line.notes and _is_said(text))
+    said = not found.table.delimiter and CHAT not in line.notes and _is_said(text)
+    nobody = said or _tells_initials(text) or is_nobody(draft.entry.reading)
     return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(text).notes) if nobody else draft
+
+
+def _tells_initials(text: str) -> bool:
+    """Say whether only initials stand behind a word that is no given name: ``Board: M.V.``."""
+    match = _INITIALS.fullmatch(text)
+    return match is not None and not is_given(match[1].split()[0])
 
 
 def _holds_a_group(text: str) -> bool:

@@ -89,7 +89,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
     places = (*blocks.doubtful, *groups.doubtful, *perhaps, *named)
     doubtful = (*_only_dated(rest), *_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest),
-                *_labelled(rest), *_before_an_adult(rest), *_jobs(rest),
+                *_labelled(rest), *_before_an_adult(rest), *_jobs(rest), *_of_two_words(rest),
                 *((at, rest[at]) for at in places if at in rest))
     return found | {at: perhaps_unlike(text) for at, text in doubtful} | _only_day(texts, rest)
 
@@ -282,6 +282,17 @@ def _names_a_group(words: Sequence[str], in_order: bool) -> bool:
     if opening in ARTICLES and rest:
         return not any(map(is_known, rest)) or not any(map(is_given, words))
     return bool(words) and not any(map(is_known, words)) and not in_order
+
+
+def _of_two_words(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield the first line where it is two words about a hyphen, the second small and neither known: ``Make-ups``."""
+    first = next(iter(filled), None)
+    one, hyphen, two = filled[first].strip().partition("-") if first is not None else ("", "", "")
+    unknown = bool(hyphen) and one.isalpha() and two.isalpha() and begins_small(two) and not any(
+        map(is_known, (one, two, f"{one}{two}")))
+    if first is not None and unknown and are_most((not begins_small(text.strip()) and any(
+            map(is_known, text.split())) for at, text in filled.items() if at != first), _NEARLY_ALL, _BELOW):
+        yield first, filled[first].strip()
 
 
 def _plain_words(text: str) -> list[str]:
