@@ -53,6 +53,7 @@ LISTS = (
     "Qqq\nApril\nXeno 3\nYara 9\nMay\nWren 2\nJune\nRook 7\nJuly\nVexil 1",
     "3 anni\nXeno\n4 anni\nYara\nSizes: 3 x S, 5 x M",
     "Juan Carlos\nBus: 7\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
+    "Xeno Yara\nWren Rook\nMia Chen\n\nYara, Xeno\nRook, Wren\nChen, Mia",
     '[{"given": "Xeno", "family": "Yara"}, {"given": "Wren", "family": "Rook"}]',
 )
 

@@ -72,7 +72,7 @@ def _over_groups(lines: Sequence[str]) -> Iterator[int]:
     """Yield a line of no known name that stands over groups, under headings or apart over words that end in a colon."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line))]
     if len(filled) <= _PAIR or not _heads(lines[filled[1]]) or (filled[1] == filled[0] + 1 and (
-            heading_reason(lines[filled[1]]) is None or not lines[filled[0]].strip().isalpha())):
+            lines[filled[1]].rstrip().endswith(":") or not lines[filled[0]].strip().isalpha())):
         return
     first = lines[filled[0]]
     if any(_heads(lines[at]) for at in filled[_PAIR:]) and not (
