@@ -140,10 +140,11 @@ def _doubted(draft: Draft, found: Unfolded) -> Draft:
     text = line.text
     if draft.entry is None or found.table.header is not None or NAME_LABEL.match(text):
         return draft
-    if _COUNTED_INSIDE.search(text) or _holds_a_group(text):
+    signs = not text.replace(" ", "").isalpha()  # most lines have none, and are read at each letter that is typed
+    if signs and (_COUNTED_INSIDE.search(text) or _holds_a_group(text)):
         return Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
     said = not found.table.delimiter and CHAT not in line.notes and _is_said(text)
-    nobody = said or _tells_initials(text) or is_nobody(draft.entry.reading)
+    nobody = said or (signs and _tells_initials(text)) or is_nobody(draft.entry.reading)
     return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(text).notes) if nobody else draft
 
 
