@@ -266,3 +266,21 @@ def test_a_small_word_for_who_is_meant_is_no_name(line: str) -> None:
 def test_a_name_called_so_stays_one(line: str, given: str, family: str) -> None:
     child = read_roster(line).children[0]
     assert (child.given, child.family) == (given, family)
+
+
+@pytest.mark.parametrize("sign", ["º", "ª"])
+def test_a_count_with_a_dot_and_a_raised_letter_is_no_name(sign: str) -> None:
+    lines = [f"{at}.{sign} {name}" for at, name in enumerate(("Ana", "Rosa Lima", "Xobrel"), 1)]
+    assert [child.practice for child in read_roster("\n".join(lines)).children] == ["Ana", "Rosa", "Xobrel"]
+
+
+@pytest.mark.parametrize("title", ["1.º Ciclo", "1.º Ano", "1.ª B"])
+def test_a_class_that_is_counted_so_stays_whole(title: str) -> None:
+    assert [child.practice for child in read_roster(f"{title}\nAna\nRosa\nMia").children] == ["Ana", "Rosa", "Mia"]
+
+
+@pytest.mark.parametrize("said", ["bee stings", "nut allergy", "none known", "Bienenstiche", "frutos secos"])
+def test_what_stands_behind_a_sign_that_warns_is_no_name(said: str) -> None:
+    roster = read_roster(f"Xolbul, ⚠ {said}\nRob ⚠ {said}\nMira Vost ⚠\ufe0f {said}")
+    assert [child.practice for child in roster.children] == ["Xolbul", "Rob", "Mira"]
+    assert all(any(note.key == "roster.remark" for note in line.notes) for line in roster.lines)

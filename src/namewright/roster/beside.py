@@ -46,16 +46,20 @@ from namewright.units import MAX_LINE_MM, MIN_LINE_MM, parse_length_mm
 
 BULLETS = "-*•‣◦·–—▪■●○✓✔✗✘☐☑☒□▢◻►➢➤→§"
 """Signs in front of the lines of a list, as they stand in a set of a regular expression."""
+_OF_SCHOOL = "Anos?|Ciclo|Curso|Grado|Grau|Classe|Turma|Sala|Per[ií]odo|Turno|Trimestre|Bimestre|Semestre"
+"""Words that go on with a count and are no child: ``1.º Ciclo``."""
 _NUMBERING = pattern(
     rf"\s*(?:[{BULLETS}" r"\uf0b7\uf0a7>]\s+|\[[ xX]?\]\s*|\(\d{1,4}\)\s*|[#№]\s?\d{1,4}[.):]?\s*|"
-    r"(?:[Nn][.]?[º°]|[Nn]o[.])\s?\d{1,4}[.):]?\s+|\d{1,4}\s*[.):]\s*|\d{1,4}\s*[-–]\s*(?=[^\W\d_])|\d{1,4}\s+|"
+    r"(?:[Nn][.]?[º°]|[Nn]o[.])\s?\d{1,4}[.):]?\s+|"
+    rf"\d{{1,4}}\.[ºª]\s+(?!(?:{_OF_SCHOOL})\b)(?=[^\W\d_a-z][^\W\d_])|"
+    r"\d{1,4}\s*[.):](?![ºª])\s*|\d{1,4}\s*[-–]\s*(?=[^\W\d_])|\d{1,4}\s+|"
     r"[a-zA-Z]\)\s+|(?:[a-z]|[ivx]{2,5})\.\s+(?=[^\W\d_a-z])|o\s+(?=[^\W\d_a-z]))"
 )
 _BRACKETED = pattern(r"\(([^()]*)\)|\[([^\[\]]*)\]|\{([^{}]*)\}|（([^（）]*)）", needs="([{（")
 _QUOTED = pattern(
     r"[\"“”„«]([^\"“”„«»]*)[\"“”»]|(?<!\S)(?:''|``|‘‘)([^\s'’‘]{2,})(?:''|’’)|(?<!\S)['‘]([^\s'’‘]{2,})['’](?![^\s,;])",
     needs="\"“”„«'`‘")
-_SPACED_DASH = pattern(r" *([-‐–—]{1,2}|:|//|#|→|⇒|[-=]>) +| (=|\.{2,}|…) +| +([-‐–—]{1,2}) *| +(/) +")
+_SPACED_DASH = pattern(r" *([-‐–—]{1,2}|:|//|#|→|⇒|[-=]>|⚠\ufe0f?) +| (=|\.{2,}|…) +| +([-‐–—]{1,2}) *| +(/) +")
 _LETTER_DASH = pattern(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])", needs="–—−")
 _LOOSE_MARK = pattern(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])", needs="`´′")
 _LABELLED = pattern(r"([^\W\d_]): *(?=\S*\d)", needs=":")

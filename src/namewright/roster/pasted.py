@@ -6,6 +6,7 @@ Out of scope: tables of Markdown and quoted mail, which the columns and the bull
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from html import unescape
 
@@ -55,6 +56,9 @@ _INSERT = pattern(r"\s*(INSERT\s+INTO\s[^()]{1,60}\([^()]*\)\s*VALUES)\s*(\(.*\)
 _TITLE = pattern(r" {0,3}#{1,6} ([^\W\d_](?:[^\t|;\s]| (?! ))*)\s*", needs="#")
 _MARKS = "-*+•|>"
 _MARKED = pattern(rf"^[{_MARKS}\s]*(?:\[[ xX]?\])?[\s*_]*")
+_FONT_BULLET = pattern(r"\s*([üvlØ¨§nq])\s+(?=[^\W\d_a-z])")
+"""What is left of a tick, a dot or a box of a font that draws signs in place of letters, before a name."""
+_FEWEST_BULLETS, _NEARLY_ALL = 3, 0.8
 _STATEMENTS = 2
 _MOSTLY = 0.6
 _ENTITY = pattern(r"&(?:#\d{2,6}|#x[\da-f]{2,5}|[a-z]{2,8}\d?);", re.I)
@@ -85,7 +89,8 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
         text = "\n".join(f"{line}<br>" if _BOLD.fullmatch(line) else line for line in lines)
         return [_without_rights(Line(_MARKUP.sub(" ", shown), at, (_WEB_PAGE,)))  # broken tags
                 for shown, at in shown_lines(text)]
-    plain = _with_titles(_without_statements([_shown(line, at) for at, line in enumerate(lines)]))
+    shown = _without_font_bullets([_shown(line, at) for at, line in enumerate(lines)])
+    plain = _with_titles(_without_statements(shown))
     return [each for line in _addresses_apart(plain) for each in _from_addresses(_from_chat(line))]
 
 
@@ -97,6 +102,16 @@ def _shown(text: str, at: int) -> Line:
     if "&" in shown and _ENTITY.search(shown):
         shown = _ENTITY.sub(lambda match: unescape(match[0]), shown).replace("\u00a0", " ")
     return Line(text, at) if shown == text else _without_rights(Line(shown, at, (_WEB_PAGE,)))
+
+
+def _without_font_bullets(lines: list[Line]) -> list[Line]:
+    """Return lines without the letter that a sign of a font became, where nearly all have it: ``ü Mira``."""
+    opened = Counter(match[1] for line in lines if (match := _FONT_BULLET.match(line.text)))
+    sign, count = opened.most_common(1)[0] if opened else ("", 0)
+    if count < _FEWEST_BULLETS or count < _NEARLY_ALL * sum(bool(line.text.strip()) for line in lines):
+        return lines
+    return [line._replace(text=line.text[match.end() :])
+            if (match := _FONT_BULLET.match(line.text)) and match[1] == sign else line for line in lines]
 
 
 def _without_statements(lines: list[Line]) -> list[Line]:
