@@ -264,3 +264,35 @@ def test_a_note_that_runs_over_lines_is_a_cell(sign: str, titles: tuple[str, ...
             for at, name in enumerate(names)]
     roster = read_roster("\n".join(sign.join(row) for row in (*([titles] if titles else []), *rows)))
     assert [f"{child.given} {child.family}" for child in roster.children] == list(names)
+
+
+@pytest.mark.parametrize("titles", ["Prénom\tNom de l'élève", "Prénom\tNom de l'enfant", "Vorname\tName des Kindes"])
+@pytest.mark.parametrize("rows", ["Falke\tPrado\nGioia\tPage\nLuc\tRoux", "Xolbul\tDrethan\nNaril\tKwosen"])
+def test_a_name_of_the_child_beside_its_given_one_is_its_family(titles: str, rows: str) -> None:
+    wanted = [row.split("\t")[0] for row in rows.splitlines()]
+    roster = read_roster(f"{titles}\n{rows}")
+    assert [child.practice for child in roster.children] == wanted
+    assert [child.family for child in roster.children] == [row.split("\t")[1] for row in rows.splitlines()]
+
+
+@pytest.mark.parametrize("rows", [
+    "Sophie\tLéo\nPierre\tMia\nAnne\tLuc", "Falke\tFalke Prado\nGioia\tGioia Page\nLuc\tLuc Roux"])
+def test_a_name_of_the_child_stays_one_where_it_is_or_holds_the_given_one(rows: str) -> None:
+    roster = read_roster(f"Prénom\tNom de l'enfant\n{rows}")
+    assert [child.practice for child in roster.children] == [
+        row.split("\t")[1].split()[0] for row in rows.splitlines()]
+
+
+@pytest.mark.parametrize("group", [
+    ("Niños", "Niñas"), ("Bambini", "Bambine"), ("Boys", "Girls"), ("Filles", "Garçons")])
+@pytest.mark.parametrize("sign", ["\t", ", ", ";"])
+def test_the_group_of_a_child_in_the_first_row_is_no_title(group: tuple[str, str], sign: str) -> None:
+    names = ["Ana Gil", "Leo Paz", "Eva Mora", "Pablo Rey", "Luis Sanz"]
+    text = "\n".join(f"{name}{sign}{group[at % 2]}" for at, name in enumerate(names))
+    assert [child.practice for child in read_roster(text).children] == ["Ana", "Leo", "Eva", "Pablo", "Luis"]
+
+
+def test_titles_of_italian_and_portuguese_pupils_are_known_below_the_class() -> None:
+    for title, other in (("Studente", "Sezione"), ("Estudante", "Aniversário"), ("Élève", "Anniversaire")):
+        roster = read_roster(f"Classe prima\n{title}\t{other}\nLuzi, Stefania\t2\nManacorda, Franco\t6")
+        assert [child.practice for child in roster.children] == ["Stefania", "Franco"]

@@ -13,6 +13,7 @@ from collections.abc import Iterable, Sequence
 from namewright.named_tuples import NamedTuple
 from namewright.patterns import pattern
 from namewright.roster.contents import Judged, judge, names_in
+from namewright.roster.header_words import NAME_OR_FAMILY, SIDES
 from namewright.roster.headers import are_sides, header_role, header_roles
 from namewright.roster.heading_words import GREETINGS, OPENERS
 from namewright.roster.known import is_family, is_given, is_known, lean
@@ -80,9 +81,11 @@ def lay_out(lines: Sequence[str]) -> Table:
                 return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, (Role.FULL,) * len(row.cells),
                              grid=True)
             roles = header_roles(row.cells, ruled=_is_ruled(row, lines)) or _over_figures(row, lines, delimiter)
-            if roles and not _is_counted(row.cells) and not _may_be_a_family(row, roles, lines, delimiter):
+            if roles and not _is_counted(row.cells) and not _may_be_a_family(row, roles, lines, delimiter) and (
+                    not _is_group_of_one(row, lines, delimiter)):
                 rows = tuple(_rows(lines, delimiter))
-                return Table(delimiter, rows, row.line, _with_whole_names(roles, row, rows), row.cells)
+                roles = _with_whole_names(_with_families(roles, row, rows), row, rows)
+                return Table(delimiter, rows, row.line, roles, row.cells)
     for delimiter in there:
         whole = _joined(lines, delimiter) if runs_on else filled
         if _is_tabular(whole, delimiter) or (len(whole) < len(filled) and _are_even(whole, delimiter)):
@@ -157,6 +160,37 @@ def _with_whole_names(roles: tuple[Role, ...], titles: Row, rows: Sequence[Row])
     unsaid = not any(is_given(words[-1]) for words in cells) and not _promises_several(titles.cells[at])
     sure = len(cells) >= _FEWEST and whole and (known or unsaid)
     return tuple(Role.FULL if sure and role is Role.GIVEN else role for role in roles)
+
+
+def _with_families(roles: tuple[Role, ...], titles: Row, rows: Sequence[Row]) -> tuple[Role, ...]:
+    """Return the roles, ``Nom de l’élève`` and ``Name des Kindes`` as family names where given ones stand beside them.
+
+    Alone these are over whole names, and such a cell holds the given name of its row as well. Where the cells below are
+    given names, those beside them are a grown-up's.
+    """
+    if Role.FAMILY in roles or roles.count(Role.GIVEN) != 1 or roles.count(Role.FULL) != 1:
+        return roles
+    given, whole = roles.index(Role.GIVEN), roles.index(Role.FULL)
+    if fold(titles.cells[whole]).split()[0] not in NAME_OR_FAMILY:
+        return roles
+    pairs = [(row.cells[given], row.cells[whole]) for row in rows
+             if row.line > titles.line and len(row.cells) > max(given, whole) and row.cells[given] and row.cells[whole]]
+    within = share(not {*fold(one).split()}.isdisjoint(fold(other).split()) for one, other in pairs)
+    families = given_share([other for _, other in pairs]) < _HALF
+    if pairs and within < _HALF and families:
+        return tuple(Role.FAMILY if role is Role.FULL else role for role in roles)
+    return tuple(Role.OTHER if role is Role.GIVEN else role for role in roles)
+
+
+def _is_group_of_one(row: Row, lines: Sequence[str], delimiter: str) -> bool:
+    """Say whether the only title in a row is the group of a child, as it is in other rows: ``Ana Gil, Niños``."""
+    said = [at for at, cell in enumerate(row.cells) if header_role(cell)]
+    if len(said) != 1 or fold(row.cells[said[0]]) not in SIDES or not any(" " in cell for cell in row.cells):
+        return False
+    others = [other.cells[said[0]] for other in _rows(lines, delimiter)
+              if other.line != row.line and said[0] < len(other.cells) and other.cells[said[0]]]
+    return any(fold(cell) in SIDES for cell in others) or (
+        len(others) >= _FEWEST and 2 * len(set(others)) <= len(others))
 
 
 def _is_counted(cells: Sequence[str]) -> bool:

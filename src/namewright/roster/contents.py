@@ -48,6 +48,7 @@ _OUTLINE = pattern(r"[a-zA-Z][.)]")
 _IN_BRACKETS = pattern(r"\(([^()]*)\)")
 _CLOCK = pattern(r"[0-9]{1,2}(?:[:.h][0-9]{2}|h)(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?")
 _STREETS = 0.3  # of the cells of a column of stops: others are called after a church
+_WHOLE_IN_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]")
 _DATED = ANY_DAYS | MONTHS
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
@@ -508,6 +509,8 @@ def _kind(cell: str) -> Role:
         return Role.OTHER
     folded = fold(cell)
     if any(OTHER_PEOPLE.intersection(fold(inside).split()) for inside in _IN_BRACKETS.findall(cell)):
+        return Role.OTHER
+    if _WHOLE_IN_BRACKETS.fullmatch(cell):  # (asthma)
         return Role.OTHER
     if _tells_of_others(cell) or folded in CHILD_WORDS:  # Alunno, Schülerin: who somebody is
         return Role.OTHER

@@ -13,22 +13,22 @@ _ROLE_WORDS = {
     Role.FULL: """
         name, names, full name, full names, student, students, student name, student names, child, children, child
         name, child's name, name of student, pupil, pupils, learner, learners, nombre completo, alumno, alumna,
-        alumnos, alumnas, alumno/a, alumnos/as, estudiante, estudiantes, nino/a, nina/o, ninos, ninas, ninos/as,
-        nom, nome, nombre y apellido, nombre y apellidos, nombres y apellidos, apellidos y nombre, apellidos y
-        nombres, last name first name, first and last name, name of child, roster, camper, campers, kid, kids,
-        scholar, nombre del nino, eleve, eleves, enfant, enfants, nom complet, nom et prenom, nom et prenoms, nom
-        prenom, prenom et nom, prenom nom, kind, kinder, schuler, schulerin, schuler/in, schuler/innen, schuler:in,
-        schuler*in, schulerinnen, schulerinnen und schuler, name vorname, vorname name, name und vorname, vor- und
-        nachname, vorname und nachname, vorname nachname, nachname vorname, name des kindes, alunno, alunna, alunni,
-        alunne, alunno/a, bambino, bambina, bambini, bambino/a, nome e cognome, cognome e nome, nominativo, nome
-        completo, aluno, aluna, alunos, alunas, aluno/a, alunos/as, crianca, criancas, nome do aluno, nome da
-        crianca, nome e apelido, nome e sobrenome, kiddo, kiddos, participant, participants, participante,
-        participantes, teilnehmer, teilnehmerin, teilnehmende, lernende, partecipante, partecipanti, iscritto,
-        iscritti, inscrito, inscritos, inscrit, inscrits, educando, educanda, educandos, peque, peques, kindname,
-        kindsname, kindername, schulername, hijo, hija, hijo/a, hijos, figlio, figlia, figli, filho, filha, filho/a,
-        vor- und zuname, zu- und vorname, ruf- und nachname, nach- und vorname, familien- und vorname, nachname und
-        vorname, familienname und vorname, apellido y nombre, apellido y nombres, nombres y apellido, nome e
-        apelidos, nomes e apelidos, apelido e nome, sobrenome e nome, nome e cognomi""",
+        alumnos, alumnas, alumno/a, alumnos/as, estudiante, estudiantes, estudante, estudantes, studente, studenti,
+        studentessa, nino/a, nina/o, ninos, ninas, ninos/as, nom, nome, nombre y apellido, nombre y apellidos, nombres y
+        apellidos, apellidos y nombre, apellidos y nombres, last name first name, first and last name, name of child,
+        roster, camper, campers, kid, kids, scholar, nombre del nino, eleve, eleves, enfant, enfants, nom complet, nom
+        et prenom, nom et prenoms, nom prenom, prenom et nom, prenom nom, kind, kinder, schuler, schulerin, schuler/in,
+        schuler/innen, schuler:in, schuler*in, schulerinnen, schulerinnen und schuler, name vorname, vorname name, name
+        und vorname, vor- und nachname, vorname und nachname, vorname nachname, nachname vorname, name des kindes,
+        alunno, alunna, alunni, alunne, alunno/a, bambino, bambina, bambini, bambino/a, nome e cognome, cognome e nome,
+        nominativo, nome completo, aluno, aluna, alunos, alunas, aluno/a, alunos/as, crianca, criancas, nome do aluno,
+        nome da crianca, nome e apelido, nome e sobrenome, kiddo, kiddos, participant, participants, participante,
+        participantes, teilnehmer, teilnehmerin, teilnehmende, lernende, partecipante, partecipanti, iscritto, iscritti,
+        inscrito, inscritos, inscrit, inscrits, educando, educanda, educandos, peque, peques, kindname, kindsname,
+        kindername, schulername, hijo, hija, hijo/a, hijos, figlio, figlia, figli, filho, filha, filho/a, vor- und
+        zuname, zu- und vorname, ruf- und nachname, nach- und vorname, familien- und vorname, nachname und vorname,
+        familienname und vorname, apellido y nombre, apellido y nombres, nombres y apellido, nome e apelidos, nomes e
+        apelidos, apelido e nome, sobrenome e nome, nome e cognomi""",
     Role.GIVEN: """
         first name, first names, firstname, first, fname, given name, given names, given, forename, forenames,
         student first name, nombre, nombres, primer nombre, nombre de pila, prenom, prenoms, prenom(s), premier
@@ -39,8 +39,8 @@ _ROLE_WORDS = {
     Role.FAMILY: """
         last name, last names, lastname, last, lname, family name, family names, family, surname, surnames, student
         last name, apellido, apellidos, primer apellido, segundo apellido, apellido paterno, apellido materno,
-        apellido(s), nom de famille, nom de naissance, nom d'usage, noms, nachname, nachnamen, familienname, zuname,
-        cognome, cognomi, sobrenome, sobrenomes, apelido, apelidos, ultimo nome, nome de familia, achternaam,
+        apellido(s), nom de famille, nom usuel, nom de naissance, nom d'usage, noms, nachname, nachnamen, familienname,
+        zuname, cognome, cognomi, sobrenome, sobrenomes, apelido, apelidos, ultimo nome, nome de familia, achternaam,
         tussenvoegsel, ln, l name, nn, nachn, nom famille, nome familia, family surname, familie, familia, famille,
         famiglia""",
     Role.GOES_BY: """
@@ -99,7 +99,10 @@ _ROLE_WORDS = {
         di nascita, sesso, sezione, indirizzo, osservazioni, allergie, eta, genitore, genitori, codice fiscale, data
         de nascimento, nascimento, turma, sala, morada, endereco, telemovel, observacoes, encarregado de educacao,
         responsavel, idade, n.o de aluno, marca temporal, horodateur, zeitstempel, informazioni cronologiche,
-        carimbo de data/hora, timestamp, bunk, cabin, snack, advisor""",
+        carimbo de data/hora, timestamp, bunk, cabin, snack, advisor, attendance, lunch, reading level, curso, comedor,
+        f. nac, fecha nac, asistencia, domicilio, courriel, groupe, cantine, anniversaire, identifiant, fratrie,
+        maitresse, mittagessen, geb. am, geburtstag am, anwesend, anwesenheit, scuolabus, gruppo, mensa, compleanno,
+        presenza, nato il, nato/a il, telefone, autocarro, almoco, aniversario, presenca, nasc""",
 }
 
 GOES_BY_WORDS = ("goes by", "be called", "known as", "nickname", "apodo", "le dicen", "preferred name")
@@ -141,11 +144,11 @@ WRITING_WORDS = word_set("""
 
 CHILD_WORDS = word_set("""
     student, student's, students, child, child's, childs, children's, pupil, pupil's, learner, learner's, camper,
-    camper's, kid, kid's, alumno, alumna, alumno/a, estudiante, nino, nina, nino/a, hijo, hija, hijo/a, eleve,
-    l'eleve, enfant, l'enfant, kindes, kind, schulers, schulerin, schuler, schuler/in, alunno, alunna, dell'alunno,
-    dell'alunna, bambino, bambina, figlio, figlia, aluno, aluna, crianca, filho, filha, kiddo, kiddo's, kiddos,
-    son's, daughter's, participant, participant's, participante, teilnehmer, teilnehmers, teilnehmerin, lernende,
-    lernenden, lernender, partecipante, iscritto, iscritta, inscrit, inscrite, inscrito, inscrita, educando,
+    camper's, kid, kid's, alumno, alumna, alumno/a, estudiante, estudante, studente, nino, nina, nino/a, hijo, hija,
+    hijo/a, eleve, l'eleve, enfant, l'enfant, kindes, kind, schulers, schulerin, schuler, schuler/in, alunno, alunna,
+    dell'alunno, dell'alunna, bambino, bambina, figlio, figlia, aluno, aluna, crianca, filho, filha, kiddo, kiddo's,
+    kiddos, son's, daughter's, participant, participant's, participante, teilnehmer, teilnehmers, teilnehmerin,
+    lernende, lernenden, lernender, partecipante, iscritto, iscritta, inscrit, inscrite, inscrito, inscrita, educando,
     educanda, scholar, scholar's, bimbo, bimba, peque, menor""")
 """Words that say a column is about the child, where another is about somebody else."""
 
@@ -194,6 +197,9 @@ SAYS_NAME = _SAYS_NAME | {fold(word) for role in (Role.FULL, Role.GIVEN, Role.FA
 MAYBE_WHOLE = frozenset(map(fold, word_set(
     "nombre, nombres, nome, nomes, nomi, имя, ім'я, име, jméno, meno, όνομα, ime, adı")))
 """Headers of a given name that stand over whole names where no column has family names."""
+
+NAME_OR_FAMILY = frozenset(("nom", "name"))
+"""What titles of whole names open with that stand over family names, too, in French and German."""
 
 SIDES = word_set("""
     boys, girls, ninos, ninas, chicos, chicas, varones, mujeres, garcons, filles, jungen, madchen, jungs, madels, buben,

@@ -29,6 +29,7 @@ from namewright.roster.header_words import (
     IN_USE,
     LANGUAGE_WORDS,
     MAYBE_WHOLE,
+    NAME_OR_FAMILY,
     NOT_NAMES,
     ORDINALS,
     REACHED,
@@ -168,7 +169,8 @@ def _of_the_child(cells: Sequence[str], known: list[Role | None]) -> list[Role |
     roles = {role for role, own in zip(known, said, strict=True) if own}
     if {Role.GIVEN, Role.FAMILY} <= roles:
         roles.add(Role.FULL)
-    elif any(own and role is Role.FULL for own, role in zip(owned, known, strict=True)):
+    elif any(own and role is Role.FULL for own, role in zip(owned, known, strict=True)) and not _may_be_parts(
+            cells, known):
         roles |= {Role.GIVEN, Role.FAMILY}
     yours = [any(said) and not own and not YOURS.isdisjoint(_plain(cell).split())
              for cell, own in zip(cells, said, strict=True)]
@@ -177,6 +179,13 @@ def _of_the_child(cells: Sequence[str], known: list[Role | None]) -> list[Role |
                  role for cell, role, own in zip(cells, known, said, strict=True)]
     return [Role.OTHER if role in NAME_ROLES and not own and (role in roles or who) else role
             for role, own, who in zip(known, said, yours, strict=True)]
+
+
+def _may_be_parts(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
+    """Say whether two titles may be over both parts of a name: ``Prénom`` and ``Nom de l'élève``."""
+    if Role.FAMILY in known or known.count(Role.GIVEN) != 1 or known.count(Role.FULL) != 1:
+        return False
+    return _plain(cells[known.index(Role.FULL)]).split()[0] in NAME_OR_FAMILY
 
 
 def _is_of_the_child(title: str) -> bool:
