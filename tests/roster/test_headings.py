@@ -302,3 +302,12 @@ def test_a_name_beside_such_titles_is_a_child(line: str) -> None:
 def test_a_lesson_over_names_is_no_child(line: str) -> None:
     for names in ("Mia\nLeo", "Mia Kell\nLeo Berg\nAnna Fuchs"):
         assert read_roster(f"{line}\n{names}").lines[0].outcome is Outcome.HEADING
+
+
+@pytest.mark.parametrize("line", [
+    "Prof.ª Marta", "Profª Marta Lima", "Prof.ª Marta Lima - 1.º A", "Sr.ª Marta Lima", "Dr.ª Ana Lima", "Sala verde",
+    "Aula azul"])
+def test_a_teacher_with_a_raised_letter_and_a_room_by_its_colour_are_no_children(line: str) -> None:
+    for names in (["Ana", "Rui"], ["Cruz, Mia", "Lima, Rui", "Sousa, Ana"]):
+        roster = read_roster("\n".join((line, *names)))
+        assert [child.line for child in roster.children] == list(range(2, len(names) + 2))

@@ -165,7 +165,7 @@ def _reason_by_opening(words: list[str], text: str) -> Message | None:
         return None if behind_an_adult(strip_numbering(text)) else message("roster.adult")
     if _CLASS_IN_FIGURES.fullmatch(text):
         return message("roster.heading_class")
-    of_class = _names_a_class(words) or _is_ours(words) or _is_class_with_aside(text)
+    of_class = _names_a_class(words) or _is_ours(words) or _is_class_with_aside(text) or _is_a_coloured_room(text)
     if of_class and not _is_beside_a_name(text) and not _tells_of_a_child(text):
         return message("roster.heading_class")
     if not ROLLS.isdisjoint((first, " ".join(words[:2]), " ".join(words[:3]))):
@@ -353,6 +353,13 @@ def _is_of_class_words(text: str) -> bool:
         return False
     named = any(word in HEADING_WORDS or word in LEVELS or is_compound(word) for word in words)
     return named and all(map(is_beside_class, words))
+
+
+def _is_a_coloured_room(text: str) -> bool:
+    """``Sala verde``: a word for a room and a colour in small letters, as no child's names are written."""
+    first, *rest = text.split()
+    return len(rest) == 1 and first[0].isupper() and rest[0].islower() and (
+        fold(first) in CLASS_OPENINGS and fold(rest[0]) in COLOURS)
 
 
 def _names_a_class(words: list[str]) -> bool:

@@ -164,8 +164,8 @@ SEASONS = word_set("spring, summer, fall, autumn, winter, primavera, verano, oto
 TITLES = word_set("""
     mme, mlle, madame, monsieur, maitresse, maitre, frau, herr, herrn, signora, signor, sig, sig.ra, prof.ssa,
     professoressa, professore, senhora, senhor, professora, professor, mr, mrs, ms, miss, mx, dr, prof, sr, sra,
-    srta, senor, senora, senorita, maestra, maestro, profesora, profesor, profe, teacher, coach, principal, director,
-    directora""")
+    srta, senor, senora, senorita, prof.ª, profª, profa, prof.a, sr.ª, srª, dr.ª, drª, dra, maestra, maestro, profesora,
+    profesor, profe, teacher, coach, principal, director, directora""")
 
 ADULTS = TITLES | LEADERS | TEACHERS
 """Words that stand before an adult's name over a class."""
