@@ -105,3 +105,15 @@ def test_a_place_behind_a_numbered_stop_is_nobody(word: str, first: str, second:
     roster = read_roster(f"{word} 1 – {first}\nMia\nTheo\n{word} 2 – {second}\nLena\nEmil")
     assert [child.practice for child in roster.children] == ["Mia", "Theo", "Lena", "Emil"]
     assert not [report.text for report in roster.lines if report.outcome is Outcome.LEFT_OUT]
+
+
+@pytest.mark.parametrize("heads", [("Red", "Blue"), ("Azul", "Verde"), ("Rot", "Blau"), ("Rouge", "Vert")])
+@pytest.mark.parametrize("names", [("Ana Gil", "Leo Paz", "Eva Mora", "Luis Sanz"), ("Ana", "Leo", "Xobrel", "Nadu")])
+def test_colours_over_names_without_an_empty_line_are_none(heads: tuple[str, str], names: tuple[str, ...]) -> None:
+    text = "\n".join((heads[0], *names[:2], heads[1], *names[2:]))
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]
+
+
+def test_children_called_as_colours_stay_in_a_plain_list() -> None:
+    names = ["Rose", "Mira", "Violet", "Anna", "Viola", "Tom"]
+    assert [child.practice for child in read_roster("\n".join(names)).children] == names

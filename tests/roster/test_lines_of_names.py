@@ -85,3 +85,14 @@ def test_given_names_alone_are_children_with_nothing_but_spaces_between() -> Non
         "Mia", "Leo", "Ava", "Otis", "Nora", "Emil", "Hugo", "Ines", "Paul"]
     assert len(_names("Table 1 Table 2 Table 3\nMia Leo Ava\nOtis Nora Emil")) == 6
     assert _names("Mia Rose Vost\nLeo Otis Tarn\nAva Nora Elm") == ["Mia", "Leo", "Ava"]
+
+
+@pytest.mark.parametrize("heads", [("Table 1", "Table 2"), ("Grupo A", "Grupo B"), ("Tisch 1", "Tisch 2")])
+@pytest.mark.parametrize("names", [
+    "Myndra, Kelso, Tarvin, Brox, Xandu, Pelwin, Zurka, Imbra",
+    "Myndra Voss, Kelso Tun, Tarvin Bly, Brox Lam, Xandu Gel, Pelwin Orr, Zurka Dim, Imbra Sott",
+])
+def test_rows_of_rare_names_below_headings_of_their_own_are_children(heads: tuple[str, str], names: str) -> None:
+    each = names.split(", ")
+    text = f"{heads[0]}\n{', '.join(each[:4])}\n\n{heads[1]}\n{', '.join(each[4:])}"
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in each]

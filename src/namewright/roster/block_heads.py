@@ -27,6 +27,7 @@ _MANY = 4  # months in order are never children; fewer are where something else 
 _FEW = 2
 _TITLES = 3  # lines over the first head at most
 _MOSTLY, _MOST_BULLETED = 0.8, 0.5
+_NAMES_TOO = frozenset(("rose", "rosa", "violet", "viola", "lila", "bianca", "blanca"))  # colours that children have
 _STOPS = frozenset(("stop", "haltestelle", "halt", "arret", "parada", "fermata", "paragem"))
 _GROUPS = frozenset(("groups", "gruppen", "lesegruppen", "groupes", "grupos", "gruppi", "teams", "equipes", "equipos"))
 
@@ -103,7 +104,22 @@ def _coloured(filled: Mapping[int, str], openers: Sequence[int], texts: Sequence
     """Return what opens the blocks where each opens with a colour alone, another one in each: groups by colour."""
     heads = [at for at in openers if at + 1 < len(texts) and texts[at + 1].strip()]
     colours = {fold(filled[at].strip(" :-*")) for at in heads}
-    return heads if len(colours) >= _FEW and len(colours) == len(heads) and COLOURS.issuperset(colours) else []
+    blocks = len(colours) >= _FEW and len(colours) == len(heads) and COLOURS.issuperset(colours)
+    return heads if blocks else _coloured_lines(filled)
+
+
+def _coloured_lines(filled: Mapping[int, str]) -> list[int]:
+    """Return the lines of a colour alone where the first is one, and none stands over another: groups without gaps.
+
+    Colours that are all names as well may be children, unless all the others have a family name.
+    """
+    heads = {at: fold(text) for at, text in filled.items() if fold(text.strip(" :-*")) in COLOURS}
+    if len(heads) < _FEW or len(set(heads.values())) < len(heads) or next(iter(filled)) not in heads:
+        return []
+    over = not any(one in heads and two in heads for one, two in pairwise(filled)) and max(filled) not in heads
+    others = [text for at, text in filled.items() if at not in heads]
+    whole = share(" " in text.strip() for text in others) >= _MOSTLY
+    return list(heads) if over and (whole or not _NAMES_TOO.issuperset(heads.values())) else []
 
 
 def _of_groups(filled: Mapping[int, str]) -> list[int]:

@@ -15,6 +15,7 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.headers import header_role
+from namewright.roster.headings import heading_reason, heads_adults
 from namewright.roster.names_between import names_told
 from namewright.roster.pasted import Line
 from namewright.roster.shares import are_in_a_row, given_share, share
@@ -49,6 +50,10 @@ def from_lines_of_names(lines: Sequence[Line]) -> list[Line]:
     rows = {at: row for at in filled if (row := _row(lines[at].text)) and len(row.names) > 1}
     above = _only_above(filled, rows)
     bullets = all(_is_in_no_table(lines[at].text) for at in rows)
+    if rows and _are_headed(lines, filled, rows):
+        heads = set(filled[::2])
+        headed = [line.heading(line.text) if at in heads else line for at, line in enumerate(lines)]
+        return list(_apart(headed, rows, ()))
     if above is None or len(rows) < _LEAST_ROWS or not _are_sure([row.names for row in rows.values()], bullets=bullets):
         return list(lines)
     return list(_apart(lines, rows, above))
@@ -63,6 +68,16 @@ def _only_above(filled: Sequence[int], rows: Collection[int]) -> list[int] | Non
     """Return the lines above the rows, at most two, None where others stand between or below."""
     others = [at for at in filled if at not in rows]
     return others if len(others) <= _MOST_TITLES and max(others, default=-1) < min(rows, default=0) else None
+
+
+def _are_headed(lines: Sequence[Line], filled: Sequence[int], rows: Mapping[int, _Row]) -> bool:
+    """Say whether each row of names stands right below a heading of its own, and there is nothing else: groups."""
+    heads, bodies = filled[::2], filled[1::2]
+    if len(filled) % 2 or len(rows) < _LEAST_ROWS or list(rows) != list(bodies):
+        return False
+    names = [fold(name) for row in rows.values() for name in row.names]
+    return len(set(names)) == len(names) and min(len(row.names) for row in rows.values()) >= _SEVERAL and all(
+        heading_reason(lines[at].text) and not heads_adults(lines[at].text) for at in heads)
 
 
 def _without_signs(lines: Sequence[Line]) -> list[Line]:
