@@ -107,3 +107,11 @@ def test_numbers_over_skills_make_no_children_of_them() -> None:
     rows = "\n".join(f"{name}\tx\tx\t" for name in ("Mira Vost", "Xobrel Tarn", "Anna Elm"))
     text = f"\t1\t2\t3\nName\tFine Motor\tGross Motor\tBody Map\n{rows}"
     assert [child.practice for child in read_roster(text).children] == ["Mira", "Xobrel", "Anna"]
+
+
+@pytest.mark.parametrize("letter", [
+    "Envio a lista:\nXorcha M., Naise C., Mira S., Jude T.\nAtenciosamente,\nProf.ª Rita",
+    "Here they are:\nXorcha M., Naise C., Mira S., Jude T.\nThanks,\nMs. Cole",
+])
+def test_the_first_name_of_a_row_is_no_corner_over_a_line_that_closes_a_letter(letter: str) -> None:
+    assert [child.practice for child in read_roster(letter).children] == ["Xorcha", "Naise", "Mira", "Jude"]

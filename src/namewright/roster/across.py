@@ -68,7 +68,8 @@ def _rows(lines: Sequence[Line], delimiter: str) -> Iterator[_Row]:
         cells = _WIDE.split(line.text.rstrip()) if wide else split_cells(line.text, delimiter) or []
         if delimiter == "|" and cells and not cells[0] and line.text.lstrip().startswith("|"):
             cells = cells[1:]  # a table of Markdown has one at both ends
-        if cells:
+        closing = delimiter == "," and len(cells) == _FEW and not cells[1]  # Atenciosamente,
+        if cells and not closing:
             yield _Row(at, cells[0], tuple(cells[1:]))
 
 
