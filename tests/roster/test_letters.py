@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from namewright.roster.children import Outcome
 from namewright.roster.letters import greetings
 from namewright.roster.parsing import read_roster
 
@@ -37,3 +38,14 @@ def test_only_the_list_of_a_thread_are_children(hi: str, here: str, bye: str, he
     ["Liebe Kollegin, meine Kinder heißen Mira, Tilo und Anna.", "Viele Grüße"]])
 def test_children_called_as_a_greeting_stay(lines: list[str]) -> None:
     assert list(greetings(lines)) == []
+
+
+def test_a_greeting_that_stands_apart_is_asked_about() -> None:
+    roster = read_roster("Cara Ana,\n\nSeguem os nomes das crianças.\n\nBruno Lima\nTeresa Dias\nRui Melo")
+    assert [child.practice for child in roster.children] == ["Bruno", "Teresa", "Rui"]
+    assert roster.lines[0].outcome is Outcome.LEFT_OUT
+
+
+def test_a_name_with_a_comma_amid_others_is_a_child() -> None:
+    roster = read_roster("Cara Lima,\nBruno Lima,\nTeresa Dias,\nRui Melo,")
+    assert [child.practice for child in roster.children] == ["Cara", "Bruno", "Teresa", "Rui"]

@@ -597,3 +597,22 @@ def test_where_a_printed_list_ends_is_no_child(end: str) -> None:
 def test_a_number_sign_over_a_column_of_numbers_is_no_sign_of_a_title() -> None:
     assert read("#   Given    Family\n------------------\n1   Mira     Vost\n2   Xobrel   Tarn") == [
         "Mira|Mira|Vost", "Xobrel|Xobrel|Tarn"]
+
+
+@pytest.mark.parametrize("sign", ["ü", "v", "l", "Ø", "§"])
+@pytest.mark.parametrize("names", [["Olivier", "Simone", "Xobrel"], ["Olivier Landry", "Simone Roy", "Xobrel Tarn"]])
+def test_the_letter_a_sign_of_a_font_became_is_no_name(sign: str, names: list[str]) -> None:
+    for gap in (" ", "\t"):
+        roster = read_roster("\n".join(f"{sign}{gap}{name}" for name in names))
+        assert [child.practice for child in roster.children] == ["Olivier", "Simone", "Xobrel"]
+
+
+def test_a_column_in_brackets_is_no_name_and_no_question() -> None:
+    roster = read_roster("Arno\t(Heuschnupfen)\nYusuf\t(Asthma)\nBjörn\t(Milch)\nEdwin\t(Erdnüsse)")
+    assert [child.practice for child in roster.children] == ["Arno", "Yusuf", "Björn", "Edwin"]
+
+
+@pytest.mark.parametrize("called", ["called", "detto", "genannt", "dit", "goes by"])
+def test_a_family_name_behind_what_a_child_goes_by_stays_one(called: str) -> None:
+    roster = read_roster(f"Ethan {called} Tom Vost\nMona Gray")
+    assert [(child.practice, child.family) for child in roster.children] == [("Tom", "Vost"), ("Mona", "Gray")]

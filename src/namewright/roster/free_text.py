@@ -41,6 +41,7 @@ from namewright.roster.cut_short import written_out
 from namewright.roster.heading_words import PLACES
 from namewright.roster.known import (
     are_iberian,
+    is_family,
     is_given,
     is_iberian,
     is_known,
@@ -105,9 +106,19 @@ def read_name(text: str, habits: Habits = UNSAID) -> Reading:
     words = list(out.words)
     split = _split_words(words, habits.order, out.least) if whole else _split_comma(cells, words, out.least, habits)
     split = split._replace(notes=split.notes + out.notes)
+    if not split.family and (called := _called_and_family(split.given, beside.goes_by)):
+        split, beside = split._replace(family=called[1]), beside._replace(goes_by=called[0])
     if not split.family and _stands_for_given(typed, beside.goes_by):
         split = Reading(beside.goes_by, split.given, notes=split.notes if whole and "," not in typed else ())
     return beside._replace(given=split.given, family=split.family, notes=beside.notes + split.notes)
+
+
+def _called_and_family(given: str, called: str) -> tuple[str, str] | None:
+    """Return what a child goes by and its family name, where that stands behind: ``Ethan called Lalla Piret``."""
+    first, _, family = called.partition(" ")
+    if " " in given or not family or " " in family or lean(family) > 0 or not (is_given(first) or is_family(family)):
+        return None
+    return first, family
 
 
 def _without_last(cells: list[str], beside: Reading, habits: Habits) -> tuple[list[str], Reading]:

@@ -36,7 +36,8 @@ def greetings(texts: Sequence[str]) -> Iterator[int]:
     for order, at in enumerate(filled):
         if at in found and _opens(texts, filled[max(0, order - 1) : order], at):
             below = next((texts[one] for one in filled[order + 1 : order + 2]), "")
-            if (is_quoted(texts[at]) and _is_said(found[at])) or (not found[at] and begins_small(below.lstrip("> "))):
+            if (is_quoted(texts[at]) and _is_said(found[at])) or (
+                    not found[at] and below and (begins_small(below.lstrip("> ")) or not texts[at + 1].strip())):
                 yield at
 
 
