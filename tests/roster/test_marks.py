@@ -86,3 +86,29 @@ def test_what_stands_between_stars_is_a_remark(said: str) -> None:
 
 def test_a_name_between_stars_stays_as_it_is_typed() -> None:
     assert "*Mia*" in read_roster("Mirabel Vost *Mia*\nTilo Tarn").lines[0].text
+
+
+@pytest.mark.parametrize("said", [
+    ("she/her", "he/him"), ("ela/dela", "ele/dele"), ("sie/ihr", "er/ihm"), ("lei", "lui"), ("elle", "il"),
+    ("ella", "él"), ("(él)", "ella")])
+@pytest.mark.parametrize("sign", [" ", ", ", ": ", " - "])
+@pytest.mark.parametrize("names", [
+    ("Zoé", "Xobrel", "Prince", "Mira"), ("Zoé Vost", "Xobrel Tarn", "Li Elm", "Mira Moss")])
+def test_what_a_child_is_called_by_is_no_name(said: tuple[str, str], sign: str, names: tuple[str, ...]) -> None:
+    roster = read_roster("\n".join(f"{name}{sign}{said[at % 2]}" for at, name in enumerate(names)))
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names]
+    assert all(any(note.key in ("roster.remark", "roster.signs") for note in line.notes) for line in roster.lines)
+
+
+@pytest.mark.parametrize("months", [("juin", "mai", "avril"), ("June", "May", "April"), ("enero", "mayo", "abril")])
+@pytest.mark.parametrize("sign", [" - ", " – ", ": "])
+@pytest.mark.parametrize("names", [("Zoé", "Luc", "Xobrel"), ("Zoé Vost", "Luc Tarn", "Xobrel Elm")])
+def test_the_month_of_a_birthday_before_a_name_is_no_child(
+        months: tuple[str, ...], sign: str, names: tuple[str, ...]) -> None:
+    text = "\n".join(f"{month}{sign}{name}" for month, name in zip(months, names, strict=True))
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]
+
+
+def test_a_month_over_several_children_heads_them() -> None:
+    roster = read_roster("juin - Zoé, Luc\nmai - Luca\navril - Mia, Tom")
+    assert [child.practice for child in roster.children] == ["Zoé", "Luc", "Luca", "Mia", "Tom"]

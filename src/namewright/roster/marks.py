@@ -15,7 +15,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.known import opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.shares import are_most
-from namewright.roster.vocabulary import ANY_DAYS, DAY_LETTER, LATE, STATES, fold
+from namewright.roster.vocabulary import ANY_DAYS, DAY_LETTER, LATE, MONTHS, STATES, fold
 from namewright.store import keeps_names
 
 _BETWEEN = pattern(r"[-–/+&,.;]+")
@@ -25,6 +25,10 @@ _SHORTEST = frozenset(("tu", "th"))
 _SEXED = pattern(r"(?P<name>\S.*[^\W\d_])[\s,]+(?P<letter>[^\W\d_])(?P<date>[\s,]+\d{1,4}[./-]\d{1,2}[./-]\d{1,4})?")
 _SEXES = ("fm", "fg", "wm", "fh", "bg", "jm", "vm", "mh")
 """Letters for girl and boy: female and male, fille and garçon, weiblich and männlich, femme and homme, and so on."""
+_PRONOUN = ("(?:she|he|they|hers?|him|them|his|theirs|ella|él|elle|il|iel|lui|lei|loro|ela|ele|elu|dela|dele|sie|er|"
+            "ihr|ihm)")
+_CALLED_BY = pattern(rf"(?P<name>\S.*?[^\W\d_]\.?[\s,:;–—-]+)[(\[]?(?P<words>{_PRONOUN}(?:\s?/\s?{_PRONOUN})*)[)\]]?")
+_IN_A_MONTH = pattern(r"\s*(?P<words>(?P<month>[^\W\d_]{3,10})\.?)(?:\s+[-–—]|:)\s+(?P<name>[^\W\d_].*)")
 _STARRED = pattern(r"(?P<name>.*[^\W\d_]\.?)\s+\*+(?P<said>[^\s*][^*()]{0,60})\*+", needs="*")
 _MOSTLY, _NEARLY_ALL = 0.6, 0.8
 _FEW, _MANY = 2, 3
@@ -54,6 +58,38 @@ def with_brackets(lines: Sequence[Line]) -> list[Line]:
     found = (_STARRED.fullmatch(line.text.strip()) if len(line.text) <= _LONGEST else None for line in lines)
     return [line._replace(text=f"{match['name']} ({match['said']})") if match and not opens_with_given(match["said"])
             else line for line, match in zip(lines, found, strict=True)]
+
+
+def without_pronouns(lines: Sequence[Line]) -> list[Line]:
+    """Return the lines without what a child is called by in its place: ``Mira Vost she/her``, ``Ana, ela/dela``.
+
+    Words in small letters behind a name with a capital are no name's. One word alone may be typed by chance.
+    """
+    found = {at: match for at, line in enumerate(lines) if len(line.text) <= _LONGEST
+             and (match := _CALLED_BY.fullmatch(line.text.strip())) and any(map(str.isupper, match["name"]))}
+    pairs = sum("/" in match["words"] for match in found.values())
+    if not pairs and len(found) < _FEW:
+        return list(lines)
+    return [line.without(found[at]["words"], found[at]["name"].rstrip(" ,:;–—-"))
+            if at in found else line for at, line in enumerate(lines)]
+
+
+def without_months(lines: Sequence[Line]) -> list[Line]:
+    """Return the lines without the month of a birthday before a dash, where all lines have one: ``avril - Mia``.
+
+    A month that heads several children comes but once, and has commas behind it.
+    """
+    filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
+    found = {at: match for at in filled if len(lines[at].text) <= _LONGEST
+             and (match := _IN_A_MONTH.fullmatch(lines[at].text)) and fold(match["month"]) in MONTHS}
+    above = [at for at in filled if at not in found]
+    months = {fold(match["month"]) for match in found.values()}
+    if len(found) < _MANY or len(above) > 1 or (above and above[0] != filled[0]):
+        return list(lines)
+    if len(months) == len(found) and any("," in match["name"] for match in found.values()):
+        return list(lines)
+    return [line.without(found[at]["words"], found[at]["name"]) if at in found else line
+            for at, line in enumerate(lines)]
 
 
 def without_sexes(lines: Sequence[Line]) -> list[Line]:

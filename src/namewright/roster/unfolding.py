@@ -36,7 +36,7 @@ from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.letters import greetings
 from namewright.roster.lines_of_names import from_lines_of_names
 from namewright.roster.log_lines import from_a_log
-from namewright.roster.marks import with_brackets, without_marks, without_sexes
+from namewright.roster.marks import with_brackets, without_marks, without_months, without_pronouns, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
 from namewright.roster.pasted import Line, unwrapped
@@ -88,7 +88,7 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
     if table.header is None and table.delimiter in ("", ","):
-        found = without_hours(without_marks(without_sexes(with_brackets(found))))
+        found = without_hours(without_marks(without_sexes(without_pronouns(with_brackets(found)))))
         found = without_shouted(without_shared(found))
     found, table, judge = _all_apart(found)
     plain = not table.delimiter and table.header is None
@@ -111,7 +111,7 @@ def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
 
 def _put_in_lines(lines: list[Line], columns: str) -> list[Line]:
     """Put children one below another who stand behind dates and labels, in columns, forms, plans and calendars."""
-    found = from_stacked_columns(from_labelled_groups(from_dated_lines(from_alphabet(lines))))
+    found = from_stacked_columns(from_labelled_groups(from_dated_lines(from_alphabet(without_months(lines)))))
     if columns:
         found = _titled(found, titles_for(columns))
     else:
