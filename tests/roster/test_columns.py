@@ -293,6 +293,6 @@ def test_the_group_of_a_child_in_the_first_row_is_no_title(group: tuple[str, str
 
 
 def test_titles_of_italian_and_portuguese_pupils_are_known_below_the_class() -> None:
-    for title, other in (("Studente", "Sezione"), ("Estudante", "Aniversário"), ("Élève", "Anniversaire")):
+    for title, other in (("Studente", "Sezione"), ("Estudante", "Turma"), ("Élève", "Cantine")):
         roster = read_roster(f"Classe prima\n{title}\t{other}\nLuzi, Stefania\t2\nManacorda, Franco\t6")
         assert [child.practice for child in roster.children] == ["Stefania", "Franco"]

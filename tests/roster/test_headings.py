@@ -311,3 +311,14 @@ def test_a_teacher_with_a_raised_letter_and_a_room_by_its_colour_are_no_children
     for names in (["Ana", "Rui"], ["Cruz, Mia", "Lima, Rui", "Sousa, Ana"]):
         roster = read_roster("\n".join((line, *names)))
         assert [child.line for child in roster.children] == list(range(2, len(names) + 2))
+
+
+@pytest.mark.parametrize("line", ["Chère collègue,", "Caro collega,", "Liebe kollegin,", "Cara colega!"])
+def test_a_greeting_with_a_small_word_is_no_child(line: str) -> None:
+    roster = read_roster(f"{line}\nCi-dessous la liste :\nLuc Roux\nMia Petit")
+    assert [child.practice for child in roster.children] == ["Luc", "Mia"]
+
+
+def test_who_signs_below_kisses_is_no_child() -> None:
+    assert [child.practice for child in read_roster("- Róza Szabó\n- Mira Vost\n- Leo Tarn\n\nxx\nKaren").children] == [
+        "Róza", "Mira", "Leo"]

@@ -616,3 +616,22 @@ def test_a_column_in_brackets_is_no_name_and_no_question() -> None:
 def test_a_family_name_behind_what_a_child_goes_by_stays_one(called: str) -> None:
     roster = read_roster(f"Ethan {called} Tom Vost\nMona Gray")
     assert [(child.practice, child.family) for child in roster.children] == [("Tom", "Vost"), ("Mona", "Gray")]
+
+
+@pytest.mark.parametrize("marks", ["“”", "„“", "«»"])
+def test_lines_that_stand_whole_in_quotation_marks_are_read_without(marks: str) -> None:
+    names = ["Vost, Xobrel", "Tarn, Mira", "Elm, Odrel"]
+    roster = read_roster("\n".join(f"{marks[0]}{name}{marks[1]}" for name in names))
+    assert [child.practice for child in roster.children] == ["Xobrel", "Mira", "Odrel"]
+
+
+def test_a_birthday_in_words_is_no_name_beside_one_on_no_list() -> None:
+    roster = read_roster("a@mail.example,1. Juni,Xobrel Vost\nb@example.org,17. Oktober,Yandu Tarn\n"
+                         "c@mail.example,8. April,Odrel Elm")
+    assert [child.practice for child in roster.children] == ["Xobrel", "Yandu", "Odrel"]
+
+
+def test_a_rare_name_before_a_date_and_a_grown_up_is_asked_about() -> None:
+    with pytest.raises(RosterError) as asked:
+        read_roster("Jiamnit | 9/28/2020 | Sónia Nyim\nSherxou | 9/14/2020 | Carla Seth\nGukerh | 6/1/2019 | Rita Nyur")
+    assert asked.value.message.key == "roster.two_wholes"

@@ -356,7 +356,8 @@ def _parts(
     if whole and min(whole) > second:  # a whole name behind the two parts of one is somebody else's
         names, whole = [at for at in names if at not in whole], []
     if whole:
-        return {whole[0]: Role.FULL}, None
+        rare = whole[0] == second and not one.whole and not one.known and len(set(one.cells)) == len(one.cells)
+        return {whole[0]: Role.FULL}, (first, second) if rare else None  # a child of a rare name beside a grown-up
     if one.whole and two.whole and max(one.known, two.known) < _MOSTLY / 2:
         return {first: Role.FULL}, (first, second)  # two people whose names are on no list
     if pair := _repeated_behind(columns, names):
@@ -504,7 +505,10 @@ def _has_figure(cell: str) -> bool:
 
 @keeps_names(2048)
 def _kind(cell: str) -> Role:
-    cell = _NUMBERED.sub("", cell)
+    bare = _NUMBERED.sub("", cell)
+    if bare != cell and fold(bare) in MONTHS:  # 1. Juni
+        return Role.OTHER
+    cell = bare
     if any(char.isdigit() or char == "@" for char in cell) or not any(map(is_letter, cell)):
         return Role.OTHER
     folded = fold(cell)

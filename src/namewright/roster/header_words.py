@@ -100,9 +100,9 @@ _ROLE_WORDS = {
         de nascimento, nascimento, turma, sala, morada, endereco, telemovel, observacoes, encarregado de educacao,
         responsavel, idade, n.o de aluno, marca temporal, horodateur, zeitstempel, informazioni cronologiche,
         carimbo de data/hora, timestamp, bunk, cabin, snack, advisor, attendance, lunch, reading level, curso, comedor,
-        f. nac, fecha nac, asistencia, domicilio, courriel, groupe, cantine, anniversaire, identifiant, fratrie,
-        maitresse, mittagessen, geb. am, geburtstag am, anwesend, anwesenheit, scuolabus, gruppo, mensa, compleanno,
-        presenza, nato il, nato/a il, telefone, autocarro, almoco, aniversario, presenca, nasc""",
+        f. nac, fecha nac, asistencia, domicilio, courriel, groupe, cantine, identifiant, fratrie,
+        maitresse, mittagessen, geb. am, geburtstag am, anwesend, anwesenheit, scuolabus, gruppo, mensa,
+        presenza, nato il, nato/a il, telefone, autocarro, almoco, presenca, nasc""",
 }
 
 GOES_BY_WORDS = ("goes by", "be called", "known as", "nickname", "apodo", "le dicen", "preferred name")

@@ -147,6 +147,7 @@ MAIL_LABELS = word_set("""
 """Labels at the head of a message."""
 
 CLOSINGS = word_set("""
+    xx, xxx, xoxo,
     thanks, thank you, many thanks, thanks again, best, best wishes, best regards, kind regards, warm regards,
     warmly, regards, cheers, sincerely, yours, love, see you, merci, merci beaucoup, merci bien, cordialement, bien
     cordialement, bonne journee, a bientot, bises, danke, danke schon, vielen dank, besten dank, viele grusse, liebe

@@ -8,10 +8,11 @@
 from __future__ import annotations
 
 from namewright.names.casing import begins_small
+from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.class_words import is_heading_word
-from namewright.roster.heading_words import CLOSINGS, GREETING_PHRASES, GREETINGS, NOTE_WORDS, PLEASE
+from namewright.roster.heading_words import CLOSINGS, DEARS, GREETING_PHRASES, GREETINGS, NOTE_WORDS, PLEASE
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.vocabulary import OF_THE, OTHER_PEOPLE, STATES, fold
 
@@ -27,10 +28,20 @@ def greets(words: list[str], text: str) -> bool:
     """Say whether a line opens a letter: ``Hi Jo,``, ``Ciao Rita, ecco la mia classe``, ``Olá!``."""
     if " ".join(words[:2]).strip(",!") in GREETING_PHRASES or _MARKED_GREETING.match(text):
         return True
+    if _greets_with_a_small_word(text):
+        return True
     if words[0].strip(".,!¡") not in GREETINGS or (is_given(words[0].strip(".,!¡")) and not _greets_by_a_name(text)):
         return False
     alone = len(words) == 1 or (len(words) == _FEW and lean(words[1].strip(".,!")) >= 0 and is_known(words[1]))
     return alone or text.rstrip()[-1] in ",!" or any(word.islower() for word in text.split()[1:])
+
+
+def _greets_with_a_small_word(text: str) -> bool:
+    """``Chère collègue,``, ``Cari genitori,``: no name behind a word that greets, which may be one itself."""
+    typed = text.strip().rstrip(",!: ").split()
+    closed = text.rstrip()[-1:] in (",", "!")
+    return len(typed) == _FEW and closed and fold(typed[0]) in DEARS and typed[1].islower() and (
+        fold(typed[1]) not in PARTICLES and not is_given(typed[1]))
 
 
 def _greets_by_a_name(text: str) -> bool:

@@ -37,6 +37,8 @@ class Line(NamedTuple):
     def without(self, words: str, text: str) -> Line:
         """Return what is left of the line when words beside a name are taken off, which it tells."""
         remark = message("roster.remark", words=words.strip(" :–—-([")[:60])
+        if not self.text.rstrip().endswith(":"):
+            text = text.rstrip().removesuffix(":").rstrip()  # what stood behind its colon is gone: no heading
         return self._replace(text=text, notes=(*self.notes, remark))
 
     def heading(self, text: str, *notes: Message) -> Line:
@@ -56,6 +58,7 @@ _INSERT = pattern(r"\s*(INSERT\s+INTO\s[^()]{1,60}\([^()]*\)\s*VALUES)\s*(\(.*\)
 _TITLE = pattern(r" {0,3}#{1,6} ([^\W\d_](?:[^\t|;\s]| (?! ))*)\s*", needs="#")
 _MARKS = "-*+•|>"
 _MARKED = pattern(rf"^[{_MARKS}\s]*(?:\[[ xX]?\])?[\s*_]*")
+_QUOTED_WHOLE = pattern(r"[“„«]\s?[^“”„«»]+\s?[“”»][,;]?", needs="“„«")
 _FONT_BULLET = pattern(r"\s*([üvlØ¨§nq])\s+(?=[^\W\d_a-z])")
 """What is left of a tick, a dot or a box of a font that draws signs in place of letters, before a name."""
 _FEWEST_BULLETS, _NEARLY_ALL = 3, 0.8
@@ -89,7 +92,7 @@ def unwrapped(lines: Sequence[str]) -> list[Line]:
         text = "\n".join(f"{line}<br>" if _BOLD.fullmatch(line) else line for line in lines)
         return [_without_rights(Line(_MARKUP.sub(" ", shown), at, (_WEB_PAGE,)))  # broken tags
                 for shown, at in shown_lines(text)]
-    shown = _without_font_bullets([_shown(line, at) for at, line in enumerate(lines)])
+    shown = _without_font_bullets(_without_quotes([_shown(line, at) for at, line in enumerate(lines)]))
     plain = _with_titles(_without_statements(shown))
     return [each for line in _addresses_apart(plain) for each in _from_addresses(_from_chat(line))]
 
@@ -102,6 +105,14 @@ def _shown(text: str, at: int) -> Line:
     if "&" in shown and _ENTITY.search(shown):
         shown = _ENTITY.sub(lambda match: unescape(match[0]), shown).replace("\u00a0", " ")
     return Line(text, at) if shown == text else _without_rights(Line(shown, at, (_WEB_PAGE,)))
+
+
+def _without_quotes(lines: list[Line]) -> list[Line]:
+    """Return lines that each stand whole in quotation marks of print, without these: ``“Vost, Mira”``."""
+    filled = [line.text.strip() for line in lines if line.text.strip()]
+    if len(filled) < _STATEMENTS or not all(map(_QUOTED_WHOLE.fullmatch, filled)):
+        return lines
+    return [line._replace(text=line.text.strip(" \t“”„«»,;")) for line in lines]
 
 
 def _without_font_bullets(lines: list[Line]) -> list[Line]:
