@@ -171,7 +171,8 @@ def _with_families(roles: tuple[Role, ...], titles: Row, rows: Sequence[Row]) ->
     if Role.FAMILY in roles or roles.count(Role.GIVEN) != 1 or roles.count(Role.FULL) != 1:
         return roles
     given, whole = roles.index(Role.GIVEN), roles.index(Role.FULL)
-    if fold(titles.cells[whole]).split()[0] not in NAME_OR_FAMILY:
+    title = fold(titles.cells[whole]).split()
+    if title[0] not in NAME_OR_FAMILY or len(title) == 1:
         return roles
     pairs = [(row.cells[given], row.cells[whole]) for row in rows
              if row.line > titles.line and len(row.cells) > max(given, whole) and row.cells[given] and row.cells[whole]]
