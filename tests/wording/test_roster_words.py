@@ -54,6 +54,9 @@ LISTS = (
     "3 anni\nXeno\n4 anni\nYara\nSizes: 3 x S, 5 x M",
     "Juan Carlos\nBus: 7\nXeno 7\nTeacher: Wren\nGrade: K\nRoom Grade 2\nXeno iii",
     "Xeno Yara\nWren Rook\nMia Chen\n\nYara, Xeno\nRook, Wren\nChen, Mia",
+    "Xeno Yara[Q1]\nWren Rook\nMia Chen[Q2]\nCommented [Q1]: bus\nCommented [Q2]: pick up late",
+    "Xeno Yara\nWren Rook\nMia Chen\n\nStaff\nQuill Vexil\nQuix Quorra",
+    "Xeno Yara -> Owls\nWren Rook -> moved away\nMia Chen -> Foxes\nLeo Park -> Owls",
     '[{"given": "Xeno", "family": "Yara"}, {"given": "Wren", "family": "Rook"}]',
 )
 

@@ -32,7 +32,8 @@ def from_reports(lines: list[Line], typed: Sequence[str]) -> tuple[list[Line], l
 
     ``typed`` are the lines as they were pasted: what looks like the sender in a chat may be a name here.
     """
-    if len(lines) != len(typed):
+    opening = [word[0] for word in "\n".join(typed).split()]
+    if len(lines) != len(typed) or sum(map(str.islower, opening)) < _SMALL * _FEWEST:  # most lists end here
         return lines, []
     filled = {at: _MARK.sub("", text, count=1) if _MARK.match(text) else text.strip()
               for at, text in enumerate(typed) if any(map(is_letter, text)) and len(text) <= _LONGEST}
