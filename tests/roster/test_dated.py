@@ -208,3 +208,12 @@ def test_short_days_of_dutch_before_a_date_are_nobody() -> None:
              "donderdag 19/12/2025 Anna Berg"]
     assert practised("\n".join(lines)) == ["Mira", "Tilo", "Luca", "Anna"]
     assert practised("Ma Vost\nDo Tarn\nWo Berg") == ["Ma", "Do", "Wo"]
+
+
+@pytest.mark.parametrize("said", ["fell off the slide. Plaster.", "genou écorché. Glace.",
+                                  "astilla en el dedo. Tirita."])
+def test_what_happened_behind_a_name_is_no_place(said: str) -> None:
+    """Children on no list are not taken for places, nor the words behind them for names."""
+    names = ["Xobrel Q.", "Zendar P.", "Quimbel T.", "Vosprin A."]
+    text = "\n".join(f"{day}.05.2024: {name} – {said}" for day, name in enumerate(names, 11))
+    assert [child.practice for child in read_roster(text).children] == ["Xobrel", "Zendar", "Quimbel", "Vosprin"]

@@ -322,3 +322,12 @@ def test_a_greeting_with_a_small_word_is_no_child(line: str) -> None:
 def test_who_signs_below_kisses_is_no_child() -> None:
     assert [child.practice for child in read_roster("- Róza Szabó\n- Mira Vost\n- Leo Tarn\n\nxx\nKaren").children] == [
         "Róza", "Mira", "Leo"]
+
+
+@pytest.mark.parametrize("text", ["Class average: 92,4 %", "Media de la clase: 95.5 %", "Moyenne de la classe : 91.2 %",
+                                  "Durchschnitt: 87,6 %", "Media della classe: 90 %", "Média da turma: 93,1 %"])
+def test_a_mean_with_its_figure_is_a_heading(text: str) -> None:
+    reason = heading_reason(text)
+    assert reason is not None
+    assert reason.key == "roster.heading_count"
+    assert heading_reason("Mia Vost: 92,4 %") is None

@@ -54,3 +54,15 @@ def test_a_child_whose_name_is_not_known_yet_is_asked_about(line: str) -> None:
 def test_swimming_and_passwords_over_names_are_asked_about() -> None:
     for title in ("Passwörter Tablets", "Contraseñas", "Senhas", "Piscina", "Natation", "Nuoto", "Schwimmen"):
         assert [child.practice for child in read_roster(f"{title}\nMia\nLeo").children] == ["Mia", "Leo"]
+
+
+@pytest.mark.parametrize("word", ["Ferien", "Vacances", "Vacaciones", "Férias"])
+def test_a_week_without_school_is_nobody(word: str) -> None:
+    roster = read_roster(f"KW 34\tMira Vost\nKW 35\t{word}\nKW 36\tXobrel Quix\nKW 37\tLeo Tarn")
+    assert [child.practice for child in roster.children] == ["Mira", "Xobrel", "Leo"]
+
+
+@pytest.mark.parametrize("word", ["Semana", "Semaine", "Settimana", "Woche"])
+def test_a_week_with_nobody_behind_it_is_nobody(word: str) -> None:
+    text = "\n".join([f"{word} 36 Mira Vost", f"{word} 37 Xobrel Quix", f"{word} 38 Zendar Pluum", f"{word} 39"])
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Xobrel", "Zendar"]

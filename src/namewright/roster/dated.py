@@ -266,6 +266,8 @@ def _are_placed(rests: Sequence[str]) -> bool:
     places = [place for place in map(_placed, rests) if place]
     if not places or len(places) < _MOSTLY * len(rests):
         return False
+    if share(begins_small(place.rest) for place in places) >= _HALF:  # Xobrel – fell off the slide
+        return False
     before = [place.bare for place in places]
     if share(map(_may_open_with_a_name, before)) > _HARDLY:
         return False

@@ -64,6 +64,7 @@ from namewright.roster.vocabulary import (
     SEASONS,
     TEACHERS,
     TITLES,
+    TOTALS,
     Role,
     fold,
 )
@@ -105,6 +106,9 @@ _MARK = r"(?:[^\W\d_]{1,2}|[^\w\s=]|\d)\s*=\s*[^=,;/|]+"
 _KEY = pattern(rf"\W*{_MARK}(?:[,;/|]\s*{_MARK})+|\W*(?:[^\W\d_]|[^\w\s=])\s*=\s*[a-zß-ÿ][^=]*", needs="=")
 """What the marks of a list mean: ``P = present, A = absent``."""
 _SAID = pattern(r"([^=:,]{2,40}?)\s*[=:]\s+(?=\S)", needs="=:")
+_SUMMED = pattern(r"([^:0-9]{2,40}?)\s?:\s*[€$£]?\s?[0-9][0-9.,  ]*[%€$£]?", needs=":")
+"""What a figure alone stands behind, as in ``Class average: 92.4 %``."""
+_OF_A_CLASS = frozenset(("della", "dell", "da", "der", "du"))
 _BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
 _WEEK = pattern(rf"{DAY_LETTER}(?:[-–/]{DAY_LETTER}){{1,4}}")  # without a sign between: initials, as MT
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
@@ -125,6 +129,8 @@ def heading_reason(text: str) -> Message | None:
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
+    if _is_summed(text):
+        return message("roster.heading_count")
     if _KEY.fullmatch(text) or _END.fullmatch(text):
         return message("roster.heading_remark")
     first = words[0].strip(".,!")
@@ -154,6 +160,14 @@ def heads_adults(text: str) -> bool:
     parts = [part.split() for part in _BETWEEN_NAMES.split(text[label.end() :].strip(" .!"))]
     titled = len(parts) > 1 and all(len(part) > 1 and fold(part[0]) in TITLES for part in parts)
     return titled or (fold(label[1]) in TEACHERS and all(part and part[0][0].isupper() for part in parts))
+
+
+def _is_summed(text: str) -> bool:
+    """Say whether a figure stands behind words for a total or a mean: ``Media de la clase: 95.5 %``."""
+    match = _SUMMED.fullmatch(text.strip())
+    words = fold(match[1]).split() if match else []
+    return not TOTALS.isdisjoint(words) and all(word in TOTALS | OF_THE | CHILDREN or word in _OF_A_CLASS or (
+        _is_heading_word(word)) for word in words)
 
 
 def _reason_by_opening(words: list[str], text: str) -> Message | None:

@@ -19,6 +19,7 @@ from namewright.roster.heading_words import (
     LISTS,
     MAIL_LABELS,
     MAYBE,
+    NO_SCHOOL,
     NOBODY,
     PHONES,
     PLACES,
@@ -29,6 +30,7 @@ from namewright.roster.vocabulary import OTHER_PEOPLE, TITLES, fold, word_set
 _SHORTEST = 3  # letters: Al, Di and Lo are children
 _FAMILY = word_set("""
     family, families, familie, familien, famille, familles, familia, familias, famiglia, famiglie""")
+_WEEKS = word_set("week, semana, semaine, sem, woche, settimana, kw")
 _FURTHER = word_set("""
     birthday, geburtstag, anniversaire, cumpleanos, cumple, compleanno, aniversario, awarded, certificate, urkunde,
     diplome, diploma, with, begin, version, seite, pagina, img, dsc, file, datei, fichier, archivo, arquivo, photo,
@@ -67,3 +69,9 @@ def is_nobody(reading: Reading) -> bool:
     """Say whether the given name, or the only one, opens with a word of lists, or a whole family is meant."""
     whole = any(fold(word) in _FAMILY or word == "The" for word in reading.family.split())
     return whole or is_no_name((reading.given or reading.family).partition(" ")[0])
+
+
+def is_no_school(reading: Reading) -> bool:
+    """Say whether the only name is a word for a day or a week off, or for a week itself: ``Ferien``, ``Woche 3``."""
+    alone = "" if reading.given and reading.family else fold(reading.given or reading.family)
+    return alone in NO_SCHOOL | _WEEKS and not is_given(alone)

@@ -26,7 +26,7 @@ from namewright.roster.heading_words import COLOURS, FREE_SEATS, NO_SCHOOL
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.names_in_text import openers
-from namewright.roster.no_names import is_nobody
+from namewright.roster.no_names import is_no_school, is_nobody
 from namewright.roster.numbers import is_of_figures
 from namewright.roster.pasted import CHAT, Line
 from namewright.roster.prose import is_sentence
@@ -80,8 +80,8 @@ def draft_rows(found: Unfolded) -> list[Draft]:
                 table = table._replace(roles=roles, titles=row.cells)
         else:
             drafts.append(_draft_row(row, table, found))
-    return _with_second_words(
-        _without_merged(_without_small([_doubted(draft, found) for draft in drafts], found), found), found)
+    sure = _without_small([_doubted(draft, found) for draft in drafts], found)
+    return _with_second_words(_without_merged([_without_no_school(draft, found) for draft in sure], found), found)
 
 
 def _with_second_words(drafts: list[Draft], found: Unfolded) -> list[Draft]:
@@ -120,6 +120,14 @@ def _without_small(drafts: list[Draft], found: Unfolded) -> list[Draft]:
 def _is_small(entry: Entry, titled: bool) -> bool:
     name = _called(entry)
     return begins_small(name) and name.islower() and not (titled and entry.reading.given and entry.reading.family)
+
+
+def _without_no_school(draft: Draft, found: Unfolded) -> Draft:
+    """Ask about a word for a week off in a name's place, as behind the number of a week."""
+    text = found.lines[draft.row.line].text
+    if draft.entry is None or not is_no_school(draft.entry.reading) or NAME_LABEL.match(text):
+        return draft
+    return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(text).notes)
 
 
 def _small_told(draft: Draft, words: str) -> Draft:

@@ -11,8 +11,10 @@ from collections.abc import Callable, Sequence
 
 from namewright.named_tuples import NamedTuple
 from namewright.roster.address_lines import from_address_labels
+from namewright.roster.ages import from_ages
 from namewright.roster.alike import from_a_program
 from namewright.roster.arrows import from_arrows
+from namewright.roster.bare_labels import from_bare_labels
 from namewright.roster.birthdays import from_birthdays, without_days_below
 from namewright.roster.buddy_lists import from_buddy_lists
 from namewright.roster.cast_lists import from_a_cast
@@ -47,6 +49,7 @@ from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside
 from namewright.roster.said_below import without_said_below
 from namewright.roster.said_beside import from_said_beside
+from namewright.roster.sheet_frames import without_sheet_frames
 from namewright.roster.short_pairs import from_short_pairs
 from namewright.roster.siblings import from_siblings
 from namewright.roster.spelt_in_parts import from_parts
@@ -97,6 +100,9 @@ def _counted_told(lines: list[Line]) -> list[Line]:
 AS_PASTED = (
     Step(from_a_folder_tree),  # ├── Mia Vost/
     Step(without_copied_pages),  # MV · Mia Vost · Active today · Edit, each on a line
+    Step(without_sheet_frames),  # 1 · Name · Group, over 2 · Mia Vost · Owls
+    Step(from_ages, ";/"),  # Mia Vost (4;7) – /k/ for /t/
+    Step(from_bare_labels, ":"),  # Mia: ||, over Leo:
     Step(without_staff),  # Staff, over Ms. Vale · Mr. Oak
     Step(without_margin_notes),  # Commented [KB1]: ask her mother
     Step(without_leavers),  # Mia Vost → left us
