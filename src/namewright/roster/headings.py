@@ -167,7 +167,7 @@ def _is_summed(text: str) -> bool:
     match = _SUMMED.fullmatch(text.strip())
     words = fold(match[1]).split() if match else []
     return not TOTALS.isdisjoint(words) and all(word in TOTALS | OF_THE | CHILDREN or word in _OF_A_CLASS or (
-        _is_heading_word(word)) for word in words)
+        is_heading_word(word)) for word in words)
 
 
 def _reason_by_opening(words: list[str], text: str) -> Message | None:
