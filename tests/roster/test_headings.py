@@ -268,6 +268,19 @@ def test_what_a_child_with_an_initial_has_from_school_is_no_class(line: str) -> 
     assert [child.practice for child in roster.children] == ["Mira", "Otis", line.split()[0]]
 
 
+@pytest.mark.parametrize("line", [
+    "Panicz, Malwina = ???, costume from school", "Vost, Mira: Kostüm aus der Schule", "Xolen, Quorda: bruja, a clase",
+    "Muratovic, Jules: pirate, costume from school"])
+def test_what_a_child_by_its_family_first_has_from_school_is_no_class(line: str) -> None:
+    roster = read_roster(f"Tarn, Otis: witch\n{line}\nBerg, Ava: ghost")
+    assert [child.family for child in roster.children] == ["Tarn", line.split(",")[0], "Berg"]
+
+
+@pytest.mark.parametrize("line", ["Room 4, Rose: our class", "Klasse 1, Rosa: Liste"])
+def test_a_class_and_its_place_by_a_comma_is_one(line: str) -> None:
+    assert heading_reason(line)
+
+
 def test_a_day_of_something_is_asked_about_though_a_girl_has_that_name() -> None:
     for title in ("Día del deporte", "Dia do desporto – resultados", "Día de la paz"):
         made = [child.practice for child in read_roster(f"{title}\nMia Vost\nLeo Zell\nAva Quin").children]

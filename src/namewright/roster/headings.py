@@ -14,6 +14,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, strip_numbering
+from namewright.roster.capitals import is_titled
 from namewright.roster.class_words import is_beside_class, is_compound, is_heading_word, opens_as_class
 from namewright.roster.date_lines import ends_in_a_name, is_a_date
 from namewright.roster.day_words import DAY_WORDS
@@ -106,6 +107,7 @@ _MARK = r"(?:[^\W\d_]{1,2}|[^\w\s=]|\d)\s*=\s*[^=,;/|]+"
 _KEY = pattern(rf"\W*{_MARK}(?:[,;/|]\s*{_MARK})+|\W*(?:[^\W\d_]|[^\w\s=])\s*=\s*[a-zß-ÿ][^=]*", needs="=")
 """What the marks of a list mean: ``P = present, A = absent``."""
 _SAID = pattern(r"([^=:,]{2,40}?)\s*[=:]\s+(?=\S)", needs="=:")
+_SAID_BY_COMMA = pattern(r"[^\W\d_][^=:,\d]{1,39},\s+([^\W\d_][^=:,\d]{1,39}?)\s*[=:]\s+(?=\S)", needs="=:")
 _SUMMED = pattern(r"([^:0-9]{2,40}?)\s?:\s*[€$£]?\s?[0-9][0-9.,  ]*[%€$£]?", needs=":")
 """What a figure alone stands behind, as in ``Class average: 92.4 %``."""
 _OF_A_CLASS = frozenset(("della", "dell", "da", "der", "du"))
@@ -408,9 +410,12 @@ def is_placed(text: str) -> bool:
 def _tells_of_a_child(text: str) -> bool:
     """Say whether a line opens with a given name and goes on small: ``Ava starts Monday in the afternoon group``.
 
-    What a whole name is said to be is no class, either: ``Mira V. = fish, costume from school``.
+    What a whole name is said to be is no class, either: ``Mira V. = fish, costume from school``, ``Vost, Mira: fish``.
     """
     bare = strip_numbering(text)
+    whole = _SAID_BY_COMMA.match(bare)
+    if whole and (is_given(whole[1].split()[0]) or "," in bare[whole.end() :]) and is_titled(whole[1]):
+        return not any(map(is_heading_word, map(fold, bare[: whole.end(1)].replace(",", " ").split())))
     said = _SAID.match(bare)
     if said and not _is_said_of_a_place(text) and begins_small(bare[said.end() :]) and (
             INITIALLED.fullmatch(said[1]) or (is_given(said[1].split()[0]) and len(said[1].split()) == _FEW)):
