@@ -109,3 +109,11 @@ def test_a_month_s_name_is_a_child_s_where_it_is_the_birthday_s(language: str) -
 def test_a_child_with_an_age_below_two_birthdays_stays() -> None:
     roster = read_roster("Mia Vost 5\nLeo Tarn 6\nMia's birthday\nLeo's birthday\nApril 5")
     assert [child.given for child in roster.children] == ["Mia", "Leo", "April"]
+
+
+@pytest.mark.parametrize("form", ["Cumpleaños de {}", "{}'s birthday", "Anniversaire de {}", "Geburtstag von {}"])
+@pytest.mark.parametrize("name", ["Jan", "Sam", "June", "April"])
+@pytest.mark.parametrize("day", ["", "\nMarch 3", "\nMarch 3\nAll day"])
+def test_a_child_called_as_a_month_or_day_has_a_birthday_among_others(form: str, name: str, day: str) -> None:
+    text = "\n".join(form.format(one) + day for one in ("Nikol", name, "Otis", "Xobrel"))
+    assert [child.practice for child in read_roster(text).children] == ["Nikol", name, "Otis", "Xobrel"]

@@ -38,6 +38,7 @@ _FORMS = (
     pattern(rf"{_LEAD}{_NAME}(?:['’]s?)?\s+(?:\d{{1,2}}(?:st|nd|rd|th|\.)\s+)?(?:{_DAY})\b(?P<rest>.*)", re.I),
     pattern(rf"{_LEAD}{_NAME}\s+hat\s+geburtstag\b(?P<rest>.*)", re.I),
 )
+_OF_ONE = pattern(rf"['’]|\b(?:{_DAY})\b\.?\s+{_OF}", re.I)
 _ALL_DAY = ("all day|ganztägig|(?:den )?ganze[nr] tag|(?:toute )?la journée(?: entière)?|journée entière|todo el día|"
             "(?:per )?tutto il giorno|tutta la giornata|(?:o )?dia (?:todo|inteiro)")
 _WHOLE_DAY = pattern(rf"^\s*(?:{_ALL_DAY})(?:\t|\s*$)|(?:(?<=\t)|\s*,\s*)(?:{_ALL_DAY})(?:\t|\s*$)", re.I)
@@ -60,7 +61,7 @@ class _Birthday(NamedTuple):
 
 def without_days_below(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines that may be children, and the days below birthdays, where most have one: ``April 3``."""
-    told = {at for at, line in enumerate(lines) if len(line.text) <= _LONGEST and _told(line.text)}
+    told = _all_told(lines)
     if len(told) < _FEW:
         return list(lines), []
     days = {at for at, line in enumerate(lines) if at - 1 in told and at not in told and _is_a_day(line.text)}
@@ -88,7 +89,7 @@ def _is_all_day(text: str) -> bool:
 
 def from_birthdays(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with the names of those whose birthday it is, or as they are where none is told."""
-    found = {at: told for at, line in enumerate(lines) if len(line.text) <= _LONGEST and (told := _told(line.text))}
+    found = _all_told(lines)
     if not found:
         return list(lines)
     events = [at for at, line in enumerate(lines) if at not in found and any(map(is_letter, line.text))
@@ -98,6 +99,15 @@ def from_birthdays(lines: Sequence[Line]) -> list[Line]:
     again = {at for at, told in found.items() if _first(told.name) in others}
     return [line.heading(line.text) if at in calendar or at in again else _named(line, found.get(at))
             for at, line in enumerate(lines)]
+
+
+def _all_told(lines: Sequence[Line]) -> dict[int, _Birthday]:
+    """Return whose birthday the lines (0-based) tell; beside others Jan has one, ``Cumpleaños de Jan``."""
+    found = {at: told for at, line in enumerate(lines) if len(line.text) <= _LONGEST and (told := _told(line.text))}
+    sure = {at for at in found if not heading_reason(lines[at].text)}
+    if len(sure) >= _FEW:
+        sure |= {at for at, told in found.items() if is_given(told.name) and _OF_ONE.search(lines[at].text)}
+    return {at: told for at, told in found.items() if at in sure}
 
 
 def _named(line: Line, told: _Birthday | None) -> Line:
@@ -110,7 +120,7 @@ def _named(line: Line, told: _Birthday | None) -> Line:
 def _told(text: str) -> _Birthday | None:
     """Return whose birthday a line tells; None where nobody's."""
     text = _WHOLE_DAY.sub("", text).strip(" ")
-    if not _SIGNS.search(text) or text.endswith((".", "!", "?")) or heading_reason(text):
+    if not _SIGNS.search(text) or text.endswith((".", "!", "?")):
         return None
     for form in _FORMS:
         if match := form.fullmatch(text):
