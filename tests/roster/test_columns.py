@@ -296,3 +296,9 @@ def test_titles_of_italian_and_portuguese_pupils_are_known_below_the_class() -> 
     for title, other in (("Studente", "Sezione"), ("Estudante", "Turma"), ("Élève", "Cantine")):
         roster = read_roster(f"Classe prima\n{title}\t{other}\nLuzi, Stefania\t2\nManacorda, Franco\t6")
         assert [child.practice for child in roster.children] == ["Stefania", "Franco"]
+
+
+def test_a_tab_among_wide_gaps_is_no_cell() -> None:
+    rows = ["Xobrel Tarn   \t   F    08/12/2020", *(f"{name}      M    07/12/2020" for name in (
+        "Vemka Quill", "Tulmo Dravis", "Niftam Vost"))]
+    assert [child.practice for child in read_roster("\n".join(rows)).children] == ["Xobrel", "Vemka", "Tulmo", "Niftam"]

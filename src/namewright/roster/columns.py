@@ -249,7 +249,7 @@ def split_cells(line: str, delimiter: str) -> list[str] | None:
     Returns None where a quoted cell is not closed in this line. A quotation mark inside a cell is text.
     """
     if delimiter == WIDE_SPACE:
-        return re.split(r" {2,}", line.strip())
+        return [cell.strip() for cell in re.split(r" {2,}", line.strip())]  # one may be a tab alone
     if '"' not in line:
         return [" ".join(cell.split()) for cell in line.split(delimiter)]
     cells = _cut(line, delimiter, sameness=False) if line.lstrip(" ").startswith('"') else None

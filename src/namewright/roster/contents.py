@@ -21,6 +21,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import is_state
 from namewright.roster.capitals import is_titled
 from namewright.roster.care_words import CARE
+from namewright.roster.date_lines import IN_FIGURES
 from namewright.roster.header_words import CHILD_WORDS
 from namewright.roster.headers import header_role, is_about_somebody_else
 from namewright.roster.heading_words import OUR
@@ -433,6 +434,9 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
              if title and column.cells]
     if any(_is_alike(title, column) for title, column in pairs) or _is_of_one_away(rows[0]):
         return False, False
+    dated = [cell for row in rows[1:] for cell in row if IN_FIGURES.fullmatch(cell)]
+    if len(dated) >= _NEARLY * len(rows[1:]) and sum(map(bool, map(IN_FIGURES.fullmatch, rows[0]))) == 1:
+        return False, False  # a child with its date, a cell of whom is missing
     points = [_unlike(title, column) for title, column in pairs]
     ticked = sum(column.ticked and point > 0 for (_, column), point in zip(pairs, points, strict=True))
     said = ticked >= _TICKED or any(
