@@ -87,3 +87,10 @@ def test_a_given_name_alone_that_is_short_for_a_whole_one_is_asked_about() -> No
 ])
 def test_other_lines_with_times_are_no_log(text: str) -> None:
     assert from_a_log(text.split("\n")) is None
+
+
+@pytest.mark.parametrize(("come", "gone"), [("in", "out"), ("da", "weg"), ("là", "parti"), ("aquí", "fuera"),
+                                            ("qui", "fuori"), ("aqui", "fora"), ("here", "home")])
+def test_one_small_word_tells_that_a_child_comes_or_goes(come: str, gone: str) -> None:
+    roster = read_roster(f"8:31 Xobrel {come}\n8:33 Leo {come}\n8:35 Mira {come}, a bit sad\n11:30 Leo {gone}")
+    assert [(child.given, child.family) for child in roster.children] == [("Xobrel", ""), ("Leo", ""), ("Mira", "")]

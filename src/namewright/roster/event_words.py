@@ -18,6 +18,12 @@ EVENTS = (
 )
 """How a word of such an event begins."""
 
+IN_OR_OUT = frozenset((
+    "in", "out", "here", "off", "home", "da", "weg", "hier", "los", "dentro", "fuera", "aqui", "ici", "la", "fuori",
+    "qui", "fora", "casa",
+))
+"""Whole words that say as much behind a time and a name."""
+
 EVENT_TITLES = frozenset((
     "event", "events", "entry", "activity", "action", "log", "what", "evento", "eventos", "suceso", "movimiento",
     "accion", "actividad", "evenement", "evenements", "mouvement", "activite", "ereignis", "ereignisse", "vorgang",

@@ -17,7 +17,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.capitals import is_titled
-from namewright.roster.event_words import EVENTS
+from namewright.roster.event_words import EVENTS, IN_OR_OUT
 from namewright.roster.headers import header_roles
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.names_between import names_told
@@ -91,7 +91,7 @@ def _entry(line: Line) -> _Entry | None:
         return None
     sign = _SIGN.search(rest)
     name, said = (rest[: sign.start()], rest[sign.end() :]) if sign else ("", "")
-    if not name or not is_titled(name):
+    if not name or not is_titled(name) or begins_small(name.split()[-1]):  # Mia da, müde
         name = _opening(rest)
         said = rest[len(name) :]
     said = said.strip(" ()-–—:,;|\t")
@@ -142,7 +142,8 @@ def _is_a_log(entries: Sequence[_Entry]) -> bool:
 def _tells_an_event(entry: _Entry) -> bool:
     """Say whether what is said opens with an event, or has one in small letters; ``Mira kommt mit`` names somebody."""
     said = fold(entry.said)
-    return said.startswith(EVENTS) or (
+    opening = said.split()[0].strip(",.;!")
+    return said.startswith(EVENTS) or (begins_small(entry.said) and opening in IN_OR_OUT) or (
         begins_small(entry.said) and any(word.startswith(EVENTS) for word in said.split()))
 
 
