@@ -344,3 +344,11 @@ def test_a_mean_with_its_figure_is_a_heading(text: str) -> None:
     assert reason is not None
     assert reason.key == "roster.heading_count"
     assert heading_reason("Mia Vost: 92,4 %") is None
+
+
+@pytest.mark.parametrize("line", ["Total present: 4 3", "Total présents : 24", "Totale presenti: 12",
+                                  "Total de presentes: 12", "Gesamt anwesend: 9", "Total absent 2"])
+def test_a_total_of_who_came_is_no_child(line: str) -> None:
+    roster = read_roster(f"Mira Vost\nLeo Tarn\n{line}")
+    assert [child.practice for child in roster.children] == ["Mira", "Leo"]
+    assert roster.lines[-1].outcome is Outcome.HEADING

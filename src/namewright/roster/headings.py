@@ -63,6 +63,7 @@ from namewright.roster.vocabulary import (
     OF_THE,
     OTHER_PEOPLE,
     SEASONS,
+    STATES,
     TEACHERS,
     TITLES,
     TOTALS,
@@ -190,11 +191,17 @@ def _reason_by_opening(words: list[str], text: str) -> Message | None:
         return message("roster.heading_label")
     if _PAGE.search(" ".join(words)) or _SLIDE.fullmatch(" ".join(words)):
         return message("roster.page_number")
-    if first in HEADING_WORDS and (not rest or _opens_heading(rest[0])):
+    if first in HEADING_WORDS and (not rest or _opens_heading(rest[0]) or _counts_who_is_here(words)):
         return message("roster.heading_word", word=first)
     if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
         return message("roster.heading_label")
     return None
+
+
+def _counts_who_is_here(words: list[str]) -> bool:
+    """Say whether words are a total of who came and how many: ``Total present: 24``, ``Totale presenti 12``."""
+    said = [word for word in words[1:] if any(map(is_letter, word)) and word not in OF_THE]
+    return words[0] in TOTALS and bool(said) and STATES.issuperset(said) and any(map(str.isdigit, words))
 
 
 def _reason_by_words(words: list[str], text: str) -> Message | None:
