@@ -15,7 +15,8 @@ WORDS = ("gives to", "regala a", "offre à", "beschenkt", "fa un regalo a", "ofe
 
 @pytest.mark.parametrize("words", WORDS)
 @pytest.mark.parametrize("names", RINGS)
-@pytest.mark.parametrize("title", ["", "Secret friend\n", "** Noël secret **\n\n"])
+@pytest.mark.parametrize("title", ["", "Secret friend\n", "** Noël secret **\n\n",
+                                   "Ami secret\n", "Amigo secreto\n", "Secret friends!!\n"])
 def test_each_is_a_child_once(words: str, names: tuple[str, ...], title: str) -> None:
     turns = [f"{one} {words} {two}" for one, two in zip(names, (*names[1:], names[0]), strict=True)]
     roster = read_roster(title + "\n".join(turns))
@@ -30,3 +31,8 @@ def test_each_is_a_child_once(words: str, names: tuple[str, ...], title: str) ->
 def test_other_small_words_stay(text: str) -> None:
     lines = [Line(line, at) for at, line in enumerate(text.split("\n"))]
     assert from_passed_on(lines) == lines
+
+
+def test_a_child_over_the_others_who_is_not_in_their_turn_stays() -> None:
+    turns = "Leo gives to Ava\nAva gives to Otis\nOtis gives to Leo"
+    assert [child.practice for child in read_roster(f"Mia Vost\n{turns}").children] == ["Mia", "Leo", "Ava", "Otis"]

@@ -35,8 +35,13 @@ def from_passed_on(lines: Sequence[Line]) -> list[Line]:
     told = [at for at, (_, between, behind) in found.items() if between == middle and fold(behind) in first]
     if often < _MOSTLY * len(filled) - 1 or len(told) < max(_FEWEST, _MOSTLY * often):
         return list(lines)
-    return names_alone(lines, {at: (before, f"{between} {behind}") for at, (before, between, behind) in found.items()
+    made = names_alone(lines, {at: (before, f"{between} {behind}") for at, (before, between, behind) in found.items()
                                if between == middle})
+    top = filled[0]
+    closed = first == {fold(behind) for _, _, behind in found.values()} and len(found) == len(filled) - 1
+    if closed and top not in found and begins_small(lines[top].text.strip(" *!.:").split(" ")[-1]):  # Ami secret
+        made[top] = lines[top].heading(lines[top].text)  # everybody gives and is given to, so nobody is left over
+    return made
 
 
 def _in_three(text: str) -> tuple[str, str, str] | None:
