@@ -284,3 +284,15 @@ def test_what_stands_behind_a_sign_that_warns_is_no_name(said: str) -> None:
     roster = read_roster(f"Xolbul, ⚠ {said}\nRob ⚠ {said}\nMira Vost ⚠\ufe0f {said}")
     assert [child.practice for child in roster.children] == ["Xolbul", "Rob", "Mira"]
     assert all(any(note.key == "roster.remark" for note in line.notes) for line in roster.lines)
+
+
+@pytest.mark.parametrize(("here", "away"), [("Present", "Absent"), ("Presente", "Ausente"), ("Présente", "Absente"),
+                                            ("Anwesend", "Abwesend"), ("Presente", "Assente")])
+def test_a_word_of_the_register_is_no_part_of_a_family_name(here: str, away: str) -> None:
+    roster = read_roster(f"Mira Vost {here}\nLeo Tarn {away}\nZuthe Menk {here}")
+    assert [(child.given, child.family) for child in roster.children] == [
+        ("Mira", "Vost"), ("Leo", "Tarn"), ("Zuthe", "Menk")]
+
+
+def test_two_words_may_be_a_name_whatever_the_second_is() -> None:
+    assert [child.family for child in read_roster("Mira Presente\nLeo Tarn").children] == ["Presente", "Tarn"]

@@ -30,6 +30,7 @@ from namewright.roster.vocabulary import (
     DAYS,
     GOES_BY_OPENINGS,
     HANDS,
+    HERE,
     OTHER_PEOPLE,
     REMARKS,
     SIZES,
@@ -113,7 +114,8 @@ def strip_numbering(text: str) -> str:
 @keeps_names(2048)
 def take_beside(text: str) -> tuple[str, Reading]:
     """Take out what stands beside a name; return the bare text, and what was found, with its notes."""
-    if text.replace(" ", "").isalpha() and text.istitle() and not _is_care_behind(text.rpartition(" ")[2]):
+    if text.replace(" ", "").isalpha() and text.istitle() and not _is_care_behind(text.rpartition(" ")[2]) and not (
+            _is_of_a_register(text.split())):
         return text, Reading()
     notes: list[Message] = []
     found = Reading()
@@ -371,7 +373,8 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
             return " ".join(words[:at]).rstrip(" ,"), found._replace(goes_by=found.goes_by or called)
     at = next((here for here in range(1, len(words) - 1) if _tells_a_hand(words[here:])), len(words))
     while at > 1 and ((words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]))
-                      or _is_care_behind(words[at - 1]) or _is_care_mark(words[at - 1], words[: at - 1])):
+                      or _is_care_behind(words[at - 1]) or _is_of_a_register(words[:at])
+                      or _is_care_mark(words[at - 1], words[: at - 1])):
         at -= 1
     if at == len(words) or (words[0].islower() and begins_small(words[0])):
         return text, found
@@ -428,6 +431,11 @@ def _is_care_behind(word: str) -> bool:
     if first in CARE and rest and (rest[-1] in _FREE_OF or (word.islower() and not is_known(first))):  # NUT-FREE
         return True
     return any(map(is_of_care, (whole, first, *rest))) and not any(map(is_known, (word, first, *rest)))
+
+
+def _is_of_a_register(words: Sequence[str]) -> bool:
+    """Say whether a register's word ends a whole name: ``Mira Vost Present``; two words may be a name, ``Mira New``."""
+    return len(words) > len(("given", "family")) and fold(words[-1]) in HERE
 
 
 def _is_care_mark(word: str, name: Sequence[str]) -> bool:

@@ -116,6 +116,9 @@ STATES = word_set("""
     malate, giustificati, atrasos, atrasados, atrasadas, atrasado, atrasada, doentes, faltou, justificadas""")
 """Whether a child is here, or comes or goes: a label or a cry before a name (``Absent: Mia``, ``NEW! Mia``)."""
 
+HERE = word_set("present, presente, anwesend, abwesend, absent, absente, ausente, assente")
+"""What a register says of each child, in words that no list of names has."""
+
 LATE = word_set("tardy, late, verspatet, retard, tarde, ritardo, atrasado, atrasada")
 """What stands for a day on which a child came late."""
 
