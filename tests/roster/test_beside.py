@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import strip_numbering, take_beside, trim
+from namewright.roster.children import Outcome
 from namewright.roster.parsing import read_roster
 from namewright.settings import Hand, Support
 
@@ -296,3 +297,11 @@ def test_a_word_of_the_register_is_no_part_of_a_family_name(here: str, away: str
 
 def test_two_words_may_be_a_name_whatever_the_second_is() -> None:
     assert [child.family for child in read_roster("Mira Presente\nLeo Tarn").children] == ["Presente", "Tarn"]
+
+
+@pytest.mark.parametrize("said", ["twins", "Triplets", "Zwillinge", "Drillinge", "jumeaux", "Jumelles", "Gemelos",
+                                  "Mellizas", "Gemelli", "Gêmeos"])
+def test_twins_in_brackets_are_a_remark_without_a_question(said: str) -> None:
+    roster = read_roster(f"Leo Tarn\nMira Vost ({said})\nZuthe Menk")
+    assert [(line.outcome, line.child and line.child.practice) for line in roster.lines] == [
+        (Outcome.CHILD, "Leo"), (Outcome.CHILD, "Mira"), (Outcome.CHILD, "Zuthe")]
