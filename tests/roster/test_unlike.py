@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import time
+from collections.abc import Sequence
 
 import pytest
 
-from namewright.roster.children import Outcome, RosterError
+from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.unlike import is_closing, unlike_lines
 
@@ -275,3 +276,28 @@ def test_two_words_about_a_hyphen_over_names_are_asked_about(line: str) -> None:
 @pytest.mark.parametrize("text", ["Jean-marc\nMia\nLeo", "Al-amin\nMia\nLeo", "Mia\nXo-brel\nLeo", "Xo-Brel\nMia\nLeo"])
 def test_a_name_about_a_hyphen_is_a_child(text: str) -> None:
     assert len(read_roster(text).children) == 3
+
+
+@pytest.mark.parametrize("title", ["Kuchenbasar", "Garderobenschilder", "Fahrgemeinschaften Ausflug", "Credenziali"])
+@pytest.mark.parametrize("names", [
+    "Mia\nLeo\nAva", "Mia, Leo, Ava and Ben", "Xobrel, Vemka, Tulmo und Nyai", "Mia Vost\nLeo Tarn",
+    "- Mia\n- Leo", "Frau Vale (5 Plätze) -> Mia, Leo, Ava"])
+def test_what_stands_apart_on_top_is_asked_about(title: str, names: str) -> None:
+    """An empty line parts it from all others: it was made a child, and without that line it was asked about."""
+    lines = _lines(f"{title}\n\n{names}")
+    assert lines[0].outcome in (Outcome.LEFT_OUT, Outcome.HEADING)
+
+
+def _lines(text: str) -> Sequence[LineReport]:
+    """Return what became of the lines, of a list without a child, too."""
+    try:
+        return read_roster(text).lines
+    except RosterError as error:
+        return error.lines
+
+
+@pytest.mark.parametrize("text", [
+    "Mia\n\nLeo\nAva", "Xobrel\n\nVemka\n\nTulmo", "Xobrel\n\nVemka", "1. Xobrel\n\n2. Vemka\n3. Tulmo",
+    "Tarn, Xobrel\n\nQuill, Vemka\nBerg, Tulmo", "Xobrel Vost\n\nVemka Tarn\nTulmo Berg"])
+def test_a_child_on_top_of_an_empty_line_stays_one(text: str) -> None:
+    assert read_roster(text).lines[0].outcome is Outcome.CHILD

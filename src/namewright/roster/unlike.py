@@ -31,7 +31,7 @@ from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.labelled import labelled
 from namewright.roster.labelled_groups import head_of
 from namewright.roster.month_heads import month_heads
-from namewright.roster.shares import are_most
+from namewright.roster.shares import are_most, share
 from namewright.roster.shouted import is_shouted
 from namewright.roster.sure_groups import is_a_job, is_over_groups, may_be_jobs
 from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, DAYS, GOES_BY_OPENINGS, MONTHS, SEASONS, TITLES, fold
@@ -88,7 +88,8 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     found |= {at: _said_again(count) for at, count in _repeated(filled).items()}
     rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
     places = (*blocks.doubtful, *groups.doubtful, *perhaps, *named)
-    doubtful = (*_only_dated(rest), *_underlined(texts, rest), *_over_a_block(texts, rest), *_odd(rest),
+    doubtful = (*_only_dated(rest), *_underlined(texts, rest), *_over_a_block(texts, rest), *_set_apart(texts, rest),
+                *_odd(rest),
                 *_labelled(rest), *_before_an_adult(rest), *_jobs(rest), *_of_two_words(rest),
                 *((at, rest[at]) for at in places if at in rest))
     return found | {at: perhaps_unlike(text) for at, text in doubtful} | _only_day(texts, rest)
@@ -272,6 +273,25 @@ def _over_a_block(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[t
     for at in heads:
         if _names_a_group(_plain_words(filled[at]), _is_in_order(filled[at], texts[at + 1 :])):
             yield at, filled[at].strip()
+
+
+def _set_apart(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield the first line where an empty one parts it from all others and no other stands so: ``Kuchenbasar``.
+
+    It is no known name, while others are, or has more words or fewer than any of them.
+    """
+    first = next((at for at, text in enumerate(texts) if text.strip()), -1)
+    if first not in filled or any(text.strip() for text in texts[first + 1 : first + 2]):
+        return
+    others = [at for at in filled if at != first]
+    apart = any(not any(text.strip() for text in (*texts[at - 1 : at], *texts[at + 1 : at + 2])) for at in others)
+    text, words = filled[first].strip(), _plain_words(filled[first])
+    bare = strip_numbering(filled[first]) == text and "," not in text and not any(map(str.isdigit, text))
+    several = len(others) > 1 if not apart else len(others) == 1 and "," in filled[others[0]]
+    sizes = {len(filled[at].split()) for at in others}
+    unlike = len(words) not in sizes or share(opens_with_given(strip_numbering(filled[at])) for at in others) >= _HALF
+    if several and bare and words and unlike and not any(map(is_known, words)):
+        yield first, text
 
 
 def _names_a_group(words: Sequence[str], in_order: bool) -> bool:
