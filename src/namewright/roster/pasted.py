@@ -17,7 +17,7 @@ from namewright.patterns import pattern
 from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import AND_WORDS, fold
 
 COLUMN_SIGNS = ("\t", ";", "|")
 """What parts the columns of a line for sure: a comma may be part of a name or a remark."""
@@ -63,6 +63,7 @@ _FONT_BULLET = pattern(r"\s*([üvlØ¨§nq])\s+(?=[^\W\d_a-z])")
 """What is left of a tick, a dot or a box of a font that draws signs in place of letters, before a name."""
 _FEWEST_BULLETS, _NEARLY_ALL = 3, 0.8
 _STATEMENTS = 2
+_PLACE_AND_TIME = 2  # words
 _MOSTLY = 0.6
 _ENTITY = pattern(r"&(?:#\d{2,6}|#x[\da-f]{2,5}|[a-z]{2,8}\d?);", re.I)
 
@@ -163,11 +164,21 @@ def _from_chat(line: Line) -> Line:
     while ":" in line.text and not line.text.rstrip().endswith(":"):  # a message that heads names stays whole
         stamp = _STAMP.match(line.text) or _before_a_name(line.text)
         said = _SENDER.match(line.text, stamp.end()) if stamp else _TIMED_SENDER.match(line.text)
-        if said is None:
+        if said is None or (not stamp and _is_a_stop(said[0], line.text[said.end() :])):
             break
         notes = line.notes if CHAT in line.notes else (*line.notes, CHAT)
         line = line._replace(text=line.text[said.end() :], notes=notes)
     return line
+
+
+def _is_a_stop(place: str, names: str) -> bool:
+    """Say whether a place with its time stands before several names: ``Mill Lane 7:50: Orla, Jasper and Mina``."""
+    words = names.replace(",", " , ").split()
+    joined = [word == "," or fold(word) in AND_WORDS for word in words]
+    capital = [word for word, joins in zip(words, joined, strict=True) if not joins]
+    several = any(joined[1:-1]) and all(word[0].isupper() for word in capital)
+    told = len(place.split()) > _PLACE_AND_TIME or all(map(is_given, capital))
+    return several and told and "," not in place and not is_given(place.split()[0])
 
 
 def _before_a_name(text: str) -> re.Match[str] | None:

@@ -25,6 +25,7 @@ from namewright.roster.vocabulary import ADULTS, ANY_DAYS, MONTHS, OTHER_PEOPLE,
 _COUNT = pattern(r"^(?:(?P<first>\d{1,2})(?:\s?[x×])?\s)?(?P<words>.*?[^\W\d_].*?)"
                  r"(?:\s*[(\[]\s*(?P<inside>\d{1,2})[^\W\d_ ]{0,3}\s*[)\]]|\s*[-–—=:×]\s*(?P<last>\d{1,2}))?$")
 _NUMBERED = pattern(r"([^\W\d_]{2,20})\s?(?:no\.|nr\.|n[º°]|[#№])?\s?([0-9]{1,3})\b", re.IGNORECASE)
+_TIMED = pattern(r"[^\W\d_].*\s[0-9]{1,2}[:.h][0-9]{2}(?:\s?(?:Uhr|h|[AaPp][Mm]))?$")
 _BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _SEATS = pattern(r"[(\[]\s*\d{1,2}\s+[^\W\d_][^()\[\]]*[)\]]")
 _ADULTS = ADULTS | OTHER_PEOPLE
@@ -130,13 +131,16 @@ def _are_counted(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:
 
 
 def _count_on(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:
-    """Say whether labels are one word and a number that goes up: ``Stop 1``, ``Stop 2 – Elm Street``.
+    """Say whether labels are one word and a number that goes up, ``Stop 1``, or places with their times: ``Elm 8:10``.
 
     Where two names at most stand behind each, these may be a family's and a given name.
     """
     found = [_NUMBERED.match(label) for label in labels]
     words, numbers = {fold(match[1]) for match in found if match}, [int(match[2]) for match in found if match]
-    return all(found) and len(words) == 1 and numbers == sorted(set(numbers)) and max(map(len, names)) > _FEW
+    counted = all(found) and len(words) == 1 and numbers == sorted(set(numbers))
+    others = [label for label in labels if not _TIMED.search(label)]
+    timed = len(labels) - len(others) >= max(_FEW, _MANY * len(labels)) and not any(map(_may_be_a_child, others))
+    return (counted or timed) and max(map(len, names)) > _FEW
 
 
 def _may_be_a_child(label: str) -> bool:
