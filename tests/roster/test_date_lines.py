@@ -78,3 +78,12 @@ def test_a_name_that_is_short_for_a_day_is_one_behind_a_date(text: str, names: l
 def test_a_day_in_small_letters_with_its_date_is_no_child(day: str) -> None:
     roster = read_roster(f"{day}\nSol\nMar\nLéa")
     assert [child.practice for child in roster.children] == ["Sol", "Mar", "Léa"]
+
+
+def test_a_day_with_a_capital_and_its_date_over_names_is_no_child() -> None:
+    roster = read_roster("Lundi 3/11\nMia\nLeo\nMardi 4/11\nAva\nNoah")
+    assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava", "Noah"]
+    asked, *_ = read_roster("Domenica 3/11\nMia\nLeo\nAva").lines
+    assert asked.outcome is Outcome.LEFT_OUT
+    born = read_roster("Domenica 3/11\nMia 4/12\nLeo 5/6")
+    assert [child.practice for child in born.children] == ["Domenica", "Mia", "Leo"]

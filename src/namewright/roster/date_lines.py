@@ -15,6 +15,8 @@ _SHORT_MONTHS = word_set("""
     abr, apr, feb, jan, dec, oct""")
 _SURE_DAYS = word_set("mon, tue, tues, wed, thu, thur, thurs, fri, sat, sun")
 """Beside a month; Sam 4 May may be a child."""
+_HARDLY_NAMES = frozenset(("lundi",))
+"""Days that somebody is called, though hardly anybody: a date behind one tells it. Domenica 3/11 is asked about."""
 _NUMBER = pattern(r"(?:[12]?\d|3[01]|0\d)(?:st|nd|rd|th|er|[ºª°])?|20\d\d")
 IN_FIGURES = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2}")
 """A date: ``3/12``, ``3.12.2019``, ``2019-12-03``."""
@@ -46,7 +48,8 @@ def is_a_date(text: str) -> bool:
         return False  # jeudi 3/12 – Marco
     day = text[:1].islower() or not any(map(is_given, days)) or (bool(days) and fold(days[0]) in _SURE_DAYS)
     both = bool(days and months) and {*days} != {*months} and day
-    small = any(word.islower() for word in days) and any(map(IN_FIGURES.fullmatch, numbers))  # lundi 3/11
+    told = any(word.islower() or fold(word) in _HARDLY_NAMES for word in days)
+    small = told and any(map(IN_FIGURES.fullmatch, numbers))  # lundi 3/11
     sure = both or small or any(len(word) > _SHORT and not is_given(word) for word in (*days, *months))
     return bool(numbers) and sure and all(fold(word) in OF_THE or word in "–—-" for word in others)
 

@@ -35,6 +35,7 @@ from namewright.roster.folder_trees import from_a_folder_tree
 from namewright.roster.form_letters import without_form_letters
 from namewright.roster.forms import from_a_form
 from namewright.roster.further_tables import from_further_tables
+from namewright.roster.group_beside import SIGNS, without_groups_beside
 from namewright.roster.group_lines import counted_titles, state_titles
 from namewright.roster.in_two_lines import from_two_lines
 from namewright.roster.index_pages import from_an_index
@@ -123,6 +124,7 @@ AS_PASTED = (
 """What a program, a device, a screen or a photo wrote about the names; not asked where texts of keys were read."""
 
 BEFORE_COLUMNS = (
+    Step(without_groups_beside, SIGNS),  # Mia · Red group
     Step(without_jobs),  # To buy, over glue sticks
     Step(from_a_cast, ":-–—=→\t"),  # Sheep: Leo and Ava
     Step(without_form_letters),  # the same certificate for each child

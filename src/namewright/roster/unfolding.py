@@ -27,11 +27,13 @@ from namewright.roster.cut_short import plain_spellings
 from namewright.roster.dated import from_dated_lines
 from namewright.roster.foot_rows import foot_rows
 from namewright.roster.grown_up_rows import grown_up_rows
+from namewright.roster.header_words import CHILD_WORDS
 from namewright.roster.headers import header_roles, titles_for
+from namewright.roster.heading_words import CHILDREN
 from namewright.roster.hours import without_hours
 from namewright.roster.judge import Judge
 from namewright.roster.kin import from_kin
-from namewright.roster.known import opens_with_given
+from namewright.roster.known import lean, opens_with_given
 from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.letters import greetings
 from namewright.roster.lines_of_names import from_lines_of_names
@@ -45,6 +47,7 @@ from namewright.roster.records import from_records
 from namewright.roster.reports import from_reports
 from namewright.roster.seats import from_seats
 from namewright.roster.several import several_in_group
+from namewright.roster.shares import share
 from namewright.roster.shouted import without_shouted
 from namewright.roster.signed import signed_lines
 from namewright.roster.stacked import from_stacked_columns
@@ -57,6 +60,7 @@ from namewright.roster.waiting import from_waiting_lists
 from namewright.store import keeps_names
 
 _MAX_ROUNDS = 3
+_MOSTLY = 0.6
 _LINES_KEPT = 1_000  # of a longer list nobody types, and it would be much to keep
 
 
@@ -220,7 +224,7 @@ def _unfolded(found: list[Line], table: Table, judge: Judge) -> list[Line]:
 def _cells_apart(found: list[Line], table: Table, judge: Judge) -> list[Line]:
     """Repeat a row for each child of a cell that surely holds several."""
     lines: list[Line] = []
-    groups = _are_groups_of_rows(table)
+    groups = _are_groups_of_rows(table) and not _are_families_first(table)
     for row in table.rows:
         own = found[row.line : row.line + row.span]
         at = next((at for at, role in enumerate(table.roles[: len(row.cells)]) if role is Role.FULL), None)
@@ -235,6 +239,23 @@ def _cells_apart(found: list[Line], table: Table, judge: Judge) -> list[Line]:
             text = join_cells(cells, table.delimiter)
             lines.append(own[0].part(text))
     return lines
+
+
+def _are_families_first(table: Table) -> bool:
+    """Say whether each row has one child by family and given name: names tell, or the group stands behind ``Élève``.
+
+    Two of a pair are both known as given ones, or stand behind their group, or below a title for several.
+    """
+    at = next((at for at, role in enumerate(table.roles) if role is Role.FULL), 0)
+    title = fold(table.titles[at]) if len(table.titles) > at else ""
+    cells = [row.cells[at] for row in table.rows if row.line != table.header and len(row.cells) > at and row.cells[at]]
+    pairs = [cell.split(",") for cell in cells if cell.count(",") == 1]
+    if not pairs or len(pairs) < len(cells):
+        return False
+    if share(lean(family.strip()) < 0 and lean(given.strip()) > 0 for family, given in pairs) >= _MOSTLY:
+        return True
+    one = CHILDREN.isdisjoint(title.replace("/", " ").split()) and (at == 0 or title in CHILD_WORDS)
+    return one and not all(opens_with_given(family) for family, _ in pairs)
 
 
 def _are_groups_of_rows(table: Table) -> bool:

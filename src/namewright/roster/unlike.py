@@ -230,7 +230,9 @@ def _only_day(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, Unli
 
     Above all names one is asked about that is a name, too: ``Lundi``; no ``Dom`` and no ``Sol``.
     """
-    days = [at for at, text in filled.items() if fold(text) in DAYS]
+    figures = sum(any(map(str.isdigit, text)) for text in filled.values())
+    days = [at for at, text in filled.items() if fold(text) in DAYS or (
+        figures == 1 and is_a_day_in_figures(text) and fold(text.split()[0]) in DAYS)]  # Domenica 3/11
     above = min(filled, default=0)
     first = above in days and not any(map(str.strip, texts[:above])) and len(filled[above].strip()) > _SHORT_DAY and (
         heading_reason(filled[above]) is None)
