@@ -14,6 +14,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.group_names import kinds_of
 from namewright.roster.heading_words import COLOURS
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.shares import given_share, share
@@ -22,6 +23,7 @@ from namewright.roster.vocabulary import MONTH_NUMBERS, fold
 _NO_LETTERS = pattern(r"[^\w\s.]+")
 _BEFORE_ASIDE = pattern(r"\s*[(\[:]|\s+[-–—|/]\s")
 _COUNTED = pattern(r"\s*([^\W\d_]{2,20})\s+(?:[Nn][°ºr]\.?\s*|#)?(\d{1,2})(?![\d:.h/])")
+_SIGNS = " :-*"
 _YEAR = 12
 _MANY = 4  # months in order are never children; fewer are where something else speaks for it
 _FEW = 2
@@ -56,6 +58,10 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
     if coloured := _coloured(filled, openers, texts):
         given = all(is_given(filled[at].strip(" :-*")) for at in coloured)  # Rose and Viola may be children
         return Heads(doubtful=frozenset(coloured)) if given else Heads(frozenset(coloured))
+    if named := _of_a_kind(filled, openers, texts):
+        words = [filled[at].strip(_SIGNS) for at in named]
+        given = any(map(is_given, words)) or all(map(is_known, words))  # Daisy and Lily may be children, Wolf and Vogel
+        return Heads(doubtful=frozenset(named)) if given else Heads(frozenset(named))
     loud = _loud_heads(filled, openers, texts)
     if not loud:
         return Heads(doubtful=frozenset(_of_groups(filled)))
@@ -120,6 +126,31 @@ def _coloured_lines(filled: Mapping[int, str]) -> list[int]:
     others = [text for at, text in filled.items() if at not in heads]
     whole = share(" " in text.strip() for text in others) >= _MOSTLY
     return list(heads) if over and (whole or not _NAMES_TOO.issuperset(heads.values())) else []
+
+
+def _of_a_kind(filled: Mapping[int, str], openers: Sequence[int], texts: Sequence[str]) -> list[int]:
+    """Return the lines of one word each that groups are called after, all of one kind: ``Circles`` and ``Squares``.
+
+    They open all blocks, one of them perhaps with a word that is missing here; or, where there are no gaps, they stand
+    over the others from the first on, and are nobody's name.
+    """
+    words = {at: text.strip(_SIGNS) for at, text in filled.items()}
+    kinds = {at: found for at, word in words.items() if " " not in word and (found := kinds_of(word))}
+    if len(kinds) < _FEW:
+        return []
+    apart = len({fold(words[at]) for at in kinds}) == len(kinds)
+    shared = frozenset.intersection(*kinds.values())
+    blocks = [at for at in openers if at + 1 < len(texts) and texts[at + 1].strip()]
+    inside = [at for at in kinds if at not in blocks]
+    alone = [at for at in blocks if at not in kinds]
+    if len(blocks) >= _FEW and not inside and shared and apart and len(alone) <= 1 and all(
+            " " not in words[at] and not is_given(words[at]) for at in alone):
+        return blocks
+    heads = list(kinds)
+    over = not any(one in kinds and two in kinds for one, two in pairwise(filled)) and max(filled) not in kinds
+    named = any(is_known(words[at]) for at in heads)
+    told = shared and over and not named and next(iter(filled)) in kinds and apart
+    return heads if told else []
 
 
 def _of_groups(filled: Mapping[int, str]) -> list[int]:

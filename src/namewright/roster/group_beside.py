@@ -15,7 +15,7 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.class_words import is_compound
-from namewright.roster.heading_words import CLASS_OPENINGS, COLOURS, LINES, PLACES
+from namewright.roster.heading_words import CLASS_OPENINGS, COLOURS, HEADING_WORDS, LINES, PLACES
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, is_known
 from namewright.roster.no_names import is_no_name, says_nobody
@@ -132,7 +132,7 @@ def _is_a_group(text: str) -> bool:
     for word, others in ((words[0], words[1:]), (words[-1], words[:-1])):
         if word in _WORDS and all(_COUNT.fullmatch(other) or _is_a_colour(other) for other in others):
             return True
-    return False
+    return len(words) == _MOST_OF_A_GROUP and words[0] in HEADING_WORDS and _is_a_group(" ".join(words[1:]))
 
 
 def _is_a_colour(word: str) -> bool:
