@@ -1,4 +1,4 @@
-"""Groups called after shapes, animals or fruit over blocks are no children; those who may be are asked about."""
+"""Groups called after shapes, animals or fruit over blocks are asked about and are no children in silence."""
 
 from __future__ import annotations
 
@@ -35,7 +35,7 @@ def reports(text: str) -> dict[str, Outcome]:
 def test_what_groups_are_called_after_is_no_child(heads: str, names: tuple[str, ...], gap: str) -> None:
     found = reports(blocks(heads, names, gap))
     assert [found[name] for name in names] == [Outcome.CHILD] * len(names)
-    assert Outcome.CHILD not in [found[head] for head in heads.split()]
+    assert [found[head] for head in heads.split()] == [Outcome.LEFT_OUT] * 2
 
 
 @pytest.mark.parametrize("heads", ["Daisy Lily", "Venus Mars", "Luna Sol", "Wolf Fuchs"])

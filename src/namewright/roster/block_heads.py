@@ -59,9 +59,7 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
         given = all(is_given(filled[at].strip(" :-*")) for at in coloured)  # Rose and Viola may be children
         return Heads(doubtful=frozenset(coloured)) if given else Heads(frozenset(coloured))
     if named := _of_a_kind(filled, openers, texts):
-        words = [filled[at].strip(_SIGNS) for at in named]
-        given = any(map(is_given, words)) or all(map(is_known, words))  # Daisy and Lily may be children, Wolf and Vogel
-        return Heads(doubtful=frozenset(named)) if given else Heads(frozenset(named))
+        return Heads(doubtful=frozenset(named))  # Daisy and Lily may be children, Wolf and Vogel families
     loud = _loud_heads(filled, openers, texts)
     if not loud:
         return Heads(doubtful=frozenset(_of_groups(filled)))
