@@ -86,3 +86,10 @@ def test_columns_that_end_at_different_rows_are_groups_under_words_that_nobody_k
 ])
 def test_other_columns_stay(text: str, names: str) -> None:
     assert practised(text) == names.split()
+
+
+def test_two_groups_of_given_names_under_names_of_their_own_are_asked_about() -> None:
+    """Both columns are of given names, so no one of them is of families: four of eight were made of two each."""
+    with pytest.raises(RosterError) as refused:
+        read_roster("Acorns\tOaks\nWilf\tPippa\nOrla\tJasper\nMina\tZayd\nElodie\tIvo")
+    assert refused.value.message.key == "roster.two_readings"

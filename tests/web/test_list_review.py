@@ -334,6 +334,16 @@ def test_which_column_holds_the_names_is_asked_and_answered_by_a_button(visitor:
     assert list_typed(visitor) == "Family name\tGiven name\nZorb\tQuix\nVexil\tQuorra"
 
 
+def test_who_saves_before_the_answer_is_told_what_to_press(visitor: Visitor) -> None:
+    """No option of a command line; and where all are children, what to do is said beside the question."""
+    text = "Acorns\tOaks\nWilf Sturrock\tPippa Lorne\nOrla Fentwick\tJasper Mole\nMina Vost\tZayd Almasri"
+    page = list_shown(visitor, text)
+    assert "write one name on each line" in page
+    answer = visitor.get(visitor.post("/class/list", {"text": text}).location).get_data(as_text=True)
+    assert "--columns" not in answer
+    assert "press the right one below" in answer
+
+
 def test_which_of_two_people_is_the_child_is_answered_by_a_button(visitor: Visitor) -> None:
     text = "Mia,Smith,Anna,Smith\nLeo,Jones,Ben,Jones\nNoah,Brown,Sara,Brown"
     page = list_shown(visitor, text)

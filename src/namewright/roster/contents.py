@@ -368,7 +368,8 @@ def _parts(
         return {given: Role.FULL}, None  # whole names on no list beside something of one word
     signs = _signs(columns[family].cells) - _signs(columns[given].cells)
     evidence = columns[given].lead - columns[family].lead + signs
-    if evidence >= (_DECIDES if len(names) < 3 else 3 * _DECIDES):  # three columns of names may be three children
+    both = not signs and columns[family].lead >= _MOSTLY - _DECIDES  # given names too: two groups side by side
+    if not both and evidence >= (_DECIDES if len(names) < 3 else 3 * _DECIDES):  # three columns may be three children
         return {given: Role.GIVEN, family: Role.FAMILY}, None
     order = (second, first) if comma else (first, second)
     return {order[0]: Role.GIVEN, order[1]: Role.FAMILY}, order

@@ -104,8 +104,13 @@ def read_again() -> str | tuple[str, int] | Response:
         desk().soon = sheets_ahead(children, {**class_settings(), **_paper_language()}, desk().setter)
     if request.args.get("part") == "lines":
         return render_template("_lines.html", **_shown(seen))
-    told = [*seen.told, *([reading.problem] if reading.problem else [])]
+    told = [*seen.told, *_in_the_way(reading)]
     return redirect(url_for("roster.show", told=desk().tell(told) if told else None))
+
+
+def _in_the_way(reading: Reading) -> list[Message]:
+    """Return what keeps a list from being a class; where a button of the page answers it, that is said."""
+    return [message("web.list.choose_column") if reading.turns else reading.problem] if reading.problem else []
 
 
 def _typed() -> Draft:
@@ -212,7 +217,7 @@ def keep() -> Response:
     seen = _pressed(_typed()) if request.files.get("file") else _Seen(_typed())
     now, reading = seen.draft, read(seen.draft.text, seen.draft.part)
     if reading.problem:
-        return redirect(url_for("roster.show", told=desk().tell([*seen.told, reading.problem])))
+        return redirect(url_for("roster.show", told=desk().tell([*seen.told, *_in_the_way(reading)])))
     if "sure" not in request.form and replaces_most(now, reading):
         return redirect(url_for("roster.compare"))
     try:
