@@ -8,6 +8,7 @@ import subprocess
 import sys
 import time
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -107,3 +108,18 @@ def test_a_new_folder_stays_only_if_something_came_into_it(tmp_path: Path) -> No
     with folder_for_files(tmp_path / "full" / "of"):
         (tmp_path / "full" / "of" / "one.svg").write_bytes(b"it")
     assert sorted(path.name for path in tmp_path.iterdir()) == ["full", "old"]
+
+
+def test_a_stop_right_behind_the_opening_leaves_nothing(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A Ctrl-C may come when the file is made and nothing else has been done."""
+    opened = os.open
+
+    def stopped(*how: Any) -> int:
+        os.close(opened(*how))
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr("namewright.whole_files.os.open", stopped)
+    with pytest.raises(KeyboardInterrupt), whole_file(tmp_path / "class.pdf"):
+        pass
+    monkeypatch.undo()
+    assert list(tmp_path.iterdir()) == []

@@ -36,15 +36,16 @@ def whole_file(path: Path) -> Iterator[BinaryIO]:
         raise FileExistsError(errno.EEXIST, os.strerror(errno.EEXIST), str(path))
     clear_leftovers(path.parent)
     temporary = path.parent / (_PREFIX + os.urandom(8).hex())  # not by tempfile: it brings nine modules
-    handle = os.open(temporary, os.O_RDWR | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), 0o600)
-    try:
+    try:  # from here on: a Ctrl-C right behind the opening finds the file
+        handle = os.open(temporary, os.O_RDWR | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), 0o600)
         with os.fdopen(handle, "w+b") as file:
             _locked(handle)
             yield file
         temporary.chmod(0o666 & ~_umask())
         temporary.replace(path)
     except BaseException:
-        temporary.unlink(missing_ok=True)
+        with suppress(OSError):
+            temporary.unlink(missing_ok=True)
         raise
 
 
