@@ -197,7 +197,7 @@ def comments_at_the_foot(rng: random.Random, group: Sequence[Person]) -> Made:
         "Moved to table 3 — Wilma",
         "OT on Tuesdays",
     )
-    at = dict(zip(sorted(rng.sample(range(len(group)), min(len(group), 4))), "abcd", strict=True))
+    at = dict(zip(sorted(rng.sample(range(len(group)), min(len(group), 4))), "abcd", strict=False))
     full = rng.random() < 0.5
     lines = [
         f"{one.given}{' ' + one.family if full else ''}{f'[{at[place]}]' if place in at else ''}"
