@@ -366,7 +366,7 @@ def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage
         raise AssertionError(f"{name} is not reached by Tab")
 
     page.get_by_label("Your list").wait_for()
-    assert page.evaluate("document.activeElement.id") == "text"
+    page.wait_for_function("document.activeElement.id === 'text'")  # the cursor comes with the first picture
     page.keyboard.insert_text(MESSY)
     page.get_by_text("7 children were found").wait_for()
     tab_to("Save this class")
