@@ -7,7 +7,9 @@ of scope: cells, where a semicolon stands beside another one.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
+from operator import itemgetter
 
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
@@ -68,7 +70,7 @@ def _by_sound(filled: Mapping[int, str]) -> dict[int, str]:
     parted = {at: _SIGN.split(text, maxsplit=1) for at, text in filled.items()}
     signs = {at: filled[at][len(parts[0]) : len(filled[at]) - len(parts[1])].strip()
              for at, parts in parted.items() if len(parts) > 1 and parts[0].strip()}
-    sign = max(signs.values(), key=list(signs.values()).count, default="")
+    sign = max(Counter(signs.values()).items(), key=itemgetter(1), default=("", 0))[0]
     found = {at: parted[at][0].strip() for at, of in signs.items() if of == sign}
     if len(found) < _MOSTLY * len(filled) or sign == "," or not all(at in found for at in sounds):
         return {}

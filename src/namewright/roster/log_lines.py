@@ -8,7 +8,7 @@ again is made once. Out of scope: tables with titles (``further_rows``), and a d
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Sequence, Set
 
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
@@ -58,11 +58,11 @@ def from_a_log(lines: Sequence[str]) -> tuple[list[Line], list[Aside]] | None:
         return None
     found: list[Line] = []
     told: list[Aside] = []
-    whole = [name for entry in entries.values() for name in entry.names if " " in name]
+    opening = {fold(name.split()[0]) for entry in entries.values() for name in entry.names if " " in name}
     made: set[str] = set()
     for at, text in enumerate(lines):
         above = at < filled[first] and any(map(is_letter, text))
-        for each in _made(entries[at], whole, made) if at in entries else (_other(Line(text, at), above=above),):
+        for each in _made(entries[at], opening, made) if at in entries else (_other(Line(text, at), above=above),):
             if isinstance(each, Aside):
                 told.append(each)
             else:
@@ -147,11 +147,11 @@ def _tells_an_event(entry: _Entry) -> bool:
         begins_small(entry.said) and any(word.startswith(EVENTS) for word in said.split()))
 
 
-def _made(entry: _Entry, whole: Sequence[str], made: set[str]) -> Iterator[Line | Aside]:
-    """Yield what becomes of one entry; a given name alone may be short for one that is written whole elsewhere."""
+def _made(entry: _Entry, opening: Set[str], made: set[str]) -> Iterator[Line | Aside]:
+    """Yield what becomes of one entry; a given name alone that is ``opening`` a whole one may be short for that."""
     line, said = entry.line, entry.said
     new = [name for name in entry.names if fold(name) not in made]
-    short = [name for name in new if " " not in name and any(fold(name) == fold(other.split()[0]) for other in whole)]
+    short = [name for name in new if " " not in name and fold(name) in opening]
     for name in new:
         if name not in short:
             made.add(fold(name))
