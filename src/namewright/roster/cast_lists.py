@@ -14,6 +14,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.names_between import BRACKETS
 from namewright.roster.names_in_text import BETWEEN_NAMES
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share, share
@@ -21,7 +22,6 @@ from namewright.roster.vocabulary import ANY_DAYS, fold, word_set
 from namewright.store import keeps_names
 
 _SIGN = pattern(r"\s*(.{1,60}?)(?:\s?:\s+|\s+[-–—=]\s+|\s*(?:→|->|=>)\s*|\t)(\S.*)")
-_BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _NUMBER = pattern(r"\s+(?:\d{1,2}|I{1,3})$")
 _TIME = pattern(r"[0-9]{1,2}\s?(?:[:.h]\s?[0-9][0-9]|h\b|uhr\b|[ap]m\b)|\bore\s[0-9]", needs="0123456789")
 _TITLES = word_set("""
@@ -130,7 +130,7 @@ def _told(line: Line, signed: _Signed, *, first: bool) -> Iterator[Line]:
 
 def _names(text: str) -> Iterator[str]:
     """Yield the names between signs and words that part, each with its brackets."""
-    masked, at = _BRACKETS.sub(lambda match: "x" * len(match[0]), text), 0
+    masked, at = BRACKETS.sub(lambda match: "x" * len(match[0]), text), 0
     for sign in BETWEEN_NAMES.finditer(masked):
         yield text[at : sign.start()].strip()
         at = sign.end()
@@ -139,7 +139,7 @@ def _names(text: str) -> Iterator[str]:
 
 def _bare(side: str) -> str:
     """Return words without brackets and without a number behind them: ``Sheep 2 (knows the song)``."""
-    return _NUMBER.sub("", _BRACKETS.sub(" ", side).strip())
+    return _NUMBER.sub("", BRACKETS.sub(" ", side).strip())
 
 
 @keeps_names(1024)

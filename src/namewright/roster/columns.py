@@ -19,6 +19,7 @@ from namewright.roster.heading_words import GREETINGS, OPENERS
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.names_in_text import is_small
+from namewright.roster.pasted import cells_run_on
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 from namewright.store import keeps_names
@@ -74,7 +75,7 @@ def lay_out(lines: Sequence[str]) -> Table:
     """Decide how ``lines`` are cut into columns and what the columns hold."""
     filled = [line for line in lines if line.strip()]
     there = [delimiter for delimiter in DELIMITERS if any(delimiter in line for line in filled)]
-    runs_on = any(line.count('"') % 2 for line in filled)
+    runs_on = cells_run_on(filled)
     for delimiter in there:
         for row in _rows(lines, delimiter, most=_HEADER_WITHIN):
             if are_sides(row.cells):

@@ -23,7 +23,7 @@ from namewright.roster.headers import header_roles
 from namewright.roster.heading_words import ARTICLES, NO_SCHOOL
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
-from namewright.roster.pasted import CHAT, COLUMN_SIGNS, Line
+from namewright.roster.pasted import CHAT, COLUMN_SIGNS, Line, cells_run_on
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import (
     ANY_DAYS,
@@ -83,7 +83,7 @@ class _Opened(NamedTuple):
 
 def from_dated_lines(lines: Sequence[Line]) -> list[Line]:
     """Return what stands behind the dates, or the lines as they are where most do not open with one."""
-    if any(line.text.count('"') % 2 for line in lines):  # cells that run over several lines: a table
+    if cells_run_on(line.text for line in lines):
         return list(lines)
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     if behind := _before_dates(lines, filled):

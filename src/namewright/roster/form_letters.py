@@ -18,7 +18,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.roster.beside import strip_numbering
 from namewright.roster.known import opens_with_given
-from namewright.roster.pasted import Line
+from namewright.roster.pasted import Line, cells_run_on
 from namewright.roster.prose import Aside
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import fold
@@ -50,7 +50,7 @@ def _pages(lines: Sequence[Line]) -> list[list[int]]:
     """Return the places of the lines with words of each page, none where there are no pages of one kind."""
     if max(Counter([line.text for line in lines if line.text]).values(), default=0) < _FEWEST:
         return []
-    if any(line.text.count('"') % 2 for line in lines):  # a cell runs over several lines
+    if cells_run_on(line.text for line in lines):
         return []
     words = {at: fold(line.text) for at, line in enumerate(lines) if any(map(is_letter, line.text))}
     opening, count = max(Counter(words.values()).items(), key=itemgetter(1), default=("", 0))

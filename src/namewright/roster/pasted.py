@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from html import unescape
 
 from namewright.message import Message, message
@@ -44,6 +44,11 @@ class Line(NamedTuple):
     def heading(self, text: str, *notes: Message) -> Line:
         """Return a line of words that stand over others and are no child."""
         return self._replace(text=f"{text.strip().rstrip(' :')}:", notes=(*self.notes, *notes))
+
+
+def cells_run_on(texts: Iterable[str]) -> bool:
+    """Say whether a quoted cell may run over several lines: they are a table, and none of them stands for itself."""
+    return any(text.count('"') % 2 for text in texts)
 
 
 _MAX_HTML = 2_000_000  # characters: a saved web page with its pictures inside is no list

@@ -38,7 +38,7 @@ from namewright.roster.names_in_text import (
     names_in,
     openers,
 )
-from namewright.roster.pasted import COLUMN_SIGNS, Line
+from namewright.roster.pasted import COLUMN_SIGNS, Line, cells_run_on
 from namewright.roster.sentences import told_in_a_sentence
 from namewright.roster.shares import given_share
 from namewright.roster.unlike import is_closing
@@ -121,8 +121,7 @@ def _sorted(lines: Sequence[Line]) -> _Texts | None:
     timed = {at: looked.text for at, looked in seen.items() if looked.timed}
     said = {at: looked.text for at, looked in seen.items() if looked.sentence}
     labels = {at: looked.label for at, looked in seen.items() if looked.label}
-    quoted = any(line.text.count('"') % 2 for line in lines)  # a cell may run over several lines
-    if not (said or labels or timed) or len(seen) < _FEWEST or quoted:
+    if not (said or labels or timed) or len(seen) < _FEWEST or cells_run_on(line.text for line in lines):
         return None
     plain = {at: looked.text for at, looked in seen.items() if at not in said and at not in labels
              and not looked.timed and not heading_reason(looked.text)}

@@ -26,7 +26,7 @@ from namewright.roster.known import is_given, is_known, lean, opens_with_given
 from namewright.roster.labelled import labelled
 from namewright.roster.names_in_text import BRACKETS, Children
 from namewright.roster.numbers import is_of_figures
-from namewright.roster.pasted import Line
+from namewright.roster.pasted import Line, cells_run_on
 from namewright.roster.prose import Aside
 from namewright.roster.several import may_be_a_name
 from namewright.roster.shares import given_share, share
@@ -65,7 +65,7 @@ class _Block(NamedTuple):
 def without_said_below(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines that may be children, and those that are said of the child above each."""
     texts = [line.text if len(line.text) <= _LONGEST else "" for line in lines]
-    if sum(bool(NAME_LABEL.match(text)) for text in texts) > 1 or any(text.count('"') % 2 for text in texts):
+    if sum(bool(NAME_LABEL.match(text)) for text in texts) > 1 or cells_run_on(texts):
         return list(lines), []
     blocks = _labelled_below(texts) or _set_in_below(texts) or _shouted_below(texts) or _spoken_below(texts)
     known = Children([(at, block.owner) for at, block in enumerate(blocks)])

@@ -19,6 +19,7 @@ from namewright.roster.beside import INITIALLED
 from namewright.roster.capitals import is_titled
 from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, TODAY
 from namewright.roster.known import is_given, lean
+from namewright.roster.names_between import BRACKETS
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import ADULTS, ANY_DAYS, MONTHS, OTHER_PEOPLE, STATES, TITLES, fold, word_set
 
@@ -26,7 +27,6 @@ _COUNT = pattern(r"^(?:(?P<first>\d{1,2})(?:\s?[x×])?\s)?(?P<words>.*?[^\W\d_].
                  r"(?:\s*[(\[]\s*(?P<inside>\d{1,2})[^\W\d_ ]{0,3}\s*[)\]]|\s*[-–—=:×]\s*(?P<last>\d{1,2}))?$")
 _NUMBERED = pattern(r"([^\W\d_]{2,20})\s?(?:no\.|nr\.|n[º°]|[#№])?\s?([0-9]{1,3})\b", re.IGNORECASE)
 _TIMED = pattern(r"[^\W\d_].*\s[0-9]{1,2}[:.h][0-9]{2}(?:\s?(?:Uhr|h|[AaPp][Mm]))?$")
-_BRACKETS = pattern(r"[(\[][^()\[\]]*[)\]]")
 _SEATS = pattern(r"[(\[]\s*\d{1,2}\s+[^\W\d_][^()\[\]]*[)\]]")
 _ADULTS = ADULTS | OTHER_PEOPLE
 _PERIODS = MONTHS | ANY_DAYS | TODAY | word_set("""
@@ -45,7 +45,7 @@ def is_of_adults(label: str) -> bool:
 
 def is_of_one_adult(label: str) -> bool:
     """Say whether a label is a grown-up by name: ``Frau Vost``, ``Mr. Tarn (4 seats)``; no ``Teachers``."""
-    words = _BRACKETS.sub(" ", label).split()
+    words = BRACKETS.sub(" ", label).split()
     return len(words) > 1 and fold(words[0].rstrip(".")) in TITLES and words[1][0].isupper()
 
 
@@ -111,7 +111,7 @@ def may_be_jobs(labels: Sequence[str], least: int = _FEW) -> bool:
 
 def is_a_job(label: str) -> bool:
     """Say whether a word of a label tells what a child does for its class: ``Lights``, ``Türdienst``."""
-    words = [fold(word.strip(".,:")) for word in _BRACKETS.sub(" ", label).split()]
+    words = [fold(word.strip(".,:")) for word in BRACKETS.sub(" ", label).split()]
     return any(word in JOBS or word.endswith(JOB_ENDINGS) for word in words)
 
 
