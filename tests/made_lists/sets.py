@@ -1,8 +1,8 @@
 """The sets of shapes by the names that the benches call them.
 
-All sets but one are open: `winter` and `desk` since `porch` and `pocket` came, `pocket` since the reader is mended by
-its lists, too. `attic` is kept shut: the reader is not mended by its lists, and nobody who mends it looks at them. How
-all were read at first sight is told in DEVELOPERS.md.
+All sets but two are open: `winter` and `desk` since `porch` and `pocket` came, `pocket` since the reader is mended by
+its lists, too. `attic` and `vault` are kept shut: the reader is not mended by their lists, and nobody who mends it
+looks at them. How all were read at first sight is told in DEVELOPERS.md.
 """
 
 from __future__ import annotations
@@ -20,6 +20,7 @@ from made_lists import (
     shapes_kept,
     shapes_last,
     shapes_late,
+    shapes_loft,
     shapes_office,
     shapes_open,
     shapes_pocket,
@@ -29,6 +30,7 @@ from made_lists import (
     shapes_summer,
     shapes_tuned,
     shapes_unseen,
+    shapes_vault,
     shapes_winter,
 )
 
@@ -38,5 +40,5 @@ SETS = {
     "spring": shapes_spring, "kept": shapes_kept, "unseen": shapes_unseen, "summer": shapes_summer,
     "autumn": shapes_autumn, "winter": shapes_winter, "office": shapes_office, "desk": shapes_desk,
     "porch": shapes_porch, "pocket": shapes_pocket,
-    "cellar": shapes_cellar, "attic": shapes_attic,
+    "cellar": shapes_cellar, "attic": shapes_attic, "loft": shapes_loft, "vault": shapes_vault,
 }

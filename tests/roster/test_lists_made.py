@@ -17,6 +17,7 @@ from made_lists import (
     shapes_cellar,
     shapes_held,
     shapes_kept,
+    shapes_loft,
     shapes_open,
     shapes_pocket,
     shapes_porch,
@@ -25,6 +26,7 @@ from made_lists import (
     shapes_summer,
     shapes_tuned,
     shapes_unseen,
+    shapes_vault,
 )
 from made_lists.judging import Made, Wanted, fold, judge
 from made_lists.many import broken_promises
@@ -99,6 +101,11 @@ def test_a_list_from_home_and_hall_keeps_what_holds_for_every_list(name: str) ->
 @pytest.mark.parametrize("name", sorted({**shapes_cellar.SHAPES, **shapes_attic.SHAPES}))
 def test_a_list_of_drawers_and_inboxes_keeps_what_holds_for_every_list(name: str) -> None:
     _keeps_what_holds(shapes_cellar.SHAPES.get(name) or shapes_attic.SHAPES[name], f"drawer {name}")
+
+
+@pytest.mark.parametrize("name", sorted({**shapes_loft.SHAPES, **shapes_vault.SHAPES}))
+def test_a_list_that_a_class_is_asked_for_in_keeps_what_holds_for_every_list(name: str) -> None:
+    _keeps_what_holds(shapes_loft.SHAPES.get(name) or shapes_vault.SHAPES[name], f"asked {name}")
 
 
 def _keeps_what_holds(shape: Shape, seed: str) -> None:
