@@ -10,10 +10,12 @@ from typing import Any
 
 import pytest
 from flask import Flask
-from playwright.sync_api import sync_playwright
-from webhelp import CONTEXTS, FLAGS, HOST, MESSY, Program, Visitor, chromium, cookies
+from playwright.sync_api import expect, sync_playwright
+from webhelp import CONTEXTS, FLAGS, HOST, MESSY, PATIENCE, Program, Visitor, chromium, cookies
 
 from namewright.web.desk import close_book
+
+expect.set_options(timeout=PATIENCE)
 
 
 @pytest.fixture
@@ -82,10 +84,10 @@ def new_page(browser: Any) -> Iterator[Callable[..., Any]]:
     def opened(**options: Any) -> Any:
         context = browser.new_context(**{"viewport": {"width": 1360, "height": 900}, **options})
         contexts.append(context)
+        context.set_default_timeout(PATIENCE)
         context.add_cookies(cookies())
         CONTEXTS.append(context)
         page = context.new_page()
-        page.set_default_timeout(90_000)  # a shared machine may stand still for a while
         page.on("console", lambda said: errors.append(said.text) if said.type == "error" else None)
         page.on("pageerror", lambda error: errors.append(str(error)))
         page.console_errors = errors

@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from playwright.sync_api import expect
 from pypdf import PdfReader
 from webhelp import Program, until
 
@@ -110,7 +111,7 @@ def test_the_keyboard_alone_makes_the_pdf(program: Program, new_page: NewPage, s
     else:
         hands.key(save)
     page.wait_for_url("**/class?*told=*")
-    assert page.evaluate("document.activeElement.textContent") == "Open PDF"
+    expect(page.locator(":focus")).to_have_text("Open PDF")
     pdf = hands.pdf_after(lambda: hands.key("Enter"))
     assert len(pdf.pages) == 7
     assert hands.actions <= (25 if save == "Tab" else 3)

@@ -15,6 +15,7 @@ from typing import Any
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import expect
 from pypdf import PdfReader
 from webhelp import MESSY, Program, port_of_its_own, until
 
@@ -372,7 +373,7 @@ def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage
     tab_to("Save this class")
     page.keyboard.press("Enter")
     page.get_by_text("The class is saved").wait_for()
-    assert page.evaluate("document.activeElement.textContent") == "Open PDF"
+    expect(page.locator(":focus")).to_have_text("Open PDF")
     page.keyboard.press("Enter")
     page.locator("a.do:focus", has_text="Open the PDF").wait_for()
     assert len(fetched(page, page.evaluate("document.activeElement.href")).pages) >= 7

@@ -30,6 +30,7 @@ from namewright.web.serve import free_port
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
          "--disable-component-update", "--disable-sync"]
 HOST = "127.0.0.1:4999"
+PATIENCE = 90_000  # ms for what comes a moment later: a shared machine may stand still for a while
 OTHERS = ["Katla Pruner", "Kasimir Dolt", "Wenna Praske", "Theo Ashgrove"]
 """Children over the line that a test is about."""
 # An invented class, as messy as one pasted from a message.
