@@ -25,12 +25,12 @@ from namewright.roster.numbers import behind_a_date, take_numbers
 from namewright.roster.vocabulary import (
     AND_WORDS,
     ANY_DAYS,
+    ATTENDANCE,
     BESIDE_CALLING,
     CALLING,
     DAYS,
     GOES_BY_OPENINGS,
     HANDS,
-    HERE,
     OTHER_PEOPLE,
     REMARKS,
     SIZES,
@@ -115,7 +115,7 @@ def strip_numbering(text: str) -> str:
 def take_beside(text: str) -> tuple[str, Reading]:
     """Take out what stands beside a name; return the bare text, and what was found, with its notes."""
     if text.replace(" ", "").isalpha() and text.istitle() and not _is_care_behind(text.rpartition(" ")[2]) and not (
-            _is_of_a_register(text.split())):
+            said_by_a_register(text.split(), ATTENDANCE)):
         return text, Reading()
     notes: list[Message] = []
     found = Reading()
@@ -372,14 +372,27 @@ def _cut_last_words(text: str, found: Reading, notes: list[Message]) -> tuple[st
         if called := _after_goes_by(" ".join(words[at:])):
             return " ".join(words[:at]).rstrip(" ,"), found._replace(goes_by=found.goes_by or called)
     at = next((here for here in range(1, len(words) - 1) if _tells_a_hand(words[here:])), len(words))
-    while at > 1 and ((words[at - 1].islower() and len(words[at - 1]) > 2 and _is_cut(words[at - 1]))
-                      or _is_care_behind(words[at - 1]) or _is_of_a_register(words[:at])
-                      or _is_care_mark(words[at - 1], words[: at - 1])):
-        at -= 1
+    while at > 1 and (cut := _cut_behind(words[:at])):
+        at -= cut
     if at == len(words) or (words[0].islower() and begins_small(words[0])):
         return text, found
     at = _cell_start(words, at)
     return " ".join(words[:at]).rstrip(" ,"), _judge_remark(" ".join(words[at:]), found, notes)
+
+
+def _cut_behind(words: Sequence[str]) -> int:
+    """Return how many words at the end of a name are about the child, as far as the last of them tells."""
+    last = words[-1]
+    if (last.islower() and len(last) > 2 and _is_cut(last)) or _is_care_behind(last) or _is_care_mark(last, words[:-1]):
+        return 1
+    size = said_by_a_register(words, ATTENDANCE)
+    return size if len(words) - size > 1 else 0  # two words may be a name: Mira New
+
+
+def said_by_a_register(words: Sequence[str], said: frozenset[str]) -> int:
+    """Return how many words behind a name are those of a register: ``Mira Vost Present``, ``Leo Berg En retard``."""
+    return next((size for size in (2, 1) if size < len(words) and fold(" ".join(words[-size:])).strip(",;()!") in said),
+                0)
 
 
 def without_said(text: str, found: Reading) -> tuple[str, Reading]:
@@ -431,11 +444,6 @@ def _is_care_behind(word: str) -> bool:
     if first in CARE and rest and (rest[-1] in _FREE_OF or (word.islower() and not is_known(first))):  # NUT-FREE
         return True
     return any(map(is_of_care, (whole, first, *rest))) and not any(map(is_known, (word, first, *rest)))
-
-
-def _is_of_a_register(words: Sequence[str]) -> bool:
-    """Say whether a register's word ends a whole name: ``Mira Vost Present``; two words may be a name, ``Mira New``."""
-    return len(words) > len(("given", "family")) and fold(words[-1]) in HERE
 
 
 def _is_care_mark(word: str, name: Sequence[str]) -> bool:

@@ -25,7 +25,7 @@ from namewright.roster.heading_words import (
     PLACES,
 )
 from namewright.roster.known import is_given
-from namewright.roster.vocabulary import OTHER_PEOPLE, TITLES, fold, word_set
+from namewright.roster.vocabulary import ATTENDANCE, OTHER_PEOPLE, TITLES, fold, word_set
 
 _SHORTEST = 3  # letters: Al, Di and Lo are children
 _FAMILY = word_set("""
@@ -34,19 +34,18 @@ _WEEKS = word_set("week, semana, semaine, sem, woche, settimana, kw")
 _FURTHER = word_set("""
     birthday, geburtstag, anniversaire, cumpleanos, cumple, compleanno, aniversario, awarded, certificate, urkunde,
     diplome, diploma, with, begin, version, seite, pagina, img, dsc, file, datei, fichier, archivo, arquivo, photo,
-    foto, scan, subject, betreff, objet, asunto, oggetto, assunto, today, heute, oggi, hoje, hoy, aujourd'hui, present,
-    absent, presents, absents, presentes, ausentes, presenti, assenti, anwesend, abwesend, girl, boy, madchen, junge,
-    fille, garcon, chica, menina, menino, swimming, schwimmen,
-    schwimmbad, piscine, piscina, natation, natacion, natacao, nuoto, passworter, passwords, contrasenas, senhas,
-    tablets, secret, jobs, dienste, incarichi, encargados, metiers, ajudantes, tarefas,
+    foto, scan, subject, betreff, objet, asunto, oggetto, assunto, today, heute, oggi, hoje, hoy, aujourd'hui,
+    presents, absents, presentes, ausentes, presenti, assenti, girl, boy, madchen, junge, fille, garcon, chica, menina,
+    menino, swimming, schwimmen, schwimmbad, piscine, piscina, natation, natacion, natacao, nuoto, passworter, passwords,
+    contrasenas, senhas, tablets, secret, jobs, dienste, incarichi, encargados, metiers, ajudantes, tarefas,
     tareas""")
 
 
 @cache
 def _words() -> frozenset[str]:
     """Return the words; those of headings and of health are judged where they stand, for rare names are among them."""
-    every = frozenset().union(ARTICLES, CHILDREN, CHILD_WORDS, DAY_WORDS, GREETINGS, JOBS, MAIL_LABELS, MAYBE,
-                              OTHER_PEOPLE, PHONES, PLACES, TITLES, _FAMILY, _FURTHER)
+    every = frozenset().union(ARTICLES, ATTENDANCE, CHILDREN, CHILD_WORDS, DAY_WORDS, GREETINGS, JOBS, MAIL_LABELS,
+                              MAYBE, OTHER_PEOPLE, PHONES, PLACES, TITLES, _FAMILY, _FURTHER)
     return frozenset(word for word in every if len(word) >= _SHORTEST) - LISTS
 
 

@@ -19,6 +19,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.roster.across import from_names_across
 from namewright.roster.alike import without_counts, without_shared
+from namewright.roster.attendance import without_attendance
 from namewright.roster.beside import strip_numbering
 from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
@@ -92,8 +93,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     table = _laid_out(found)
     found, doubtful = _titles_told(found, table)
     if table.header is None and table.delimiter in ("", ","):
-        found = without_hours(without_marks(without_sexes(without_pronouns(with_brackets(found)))))
-        found = without_shouted(without_shared(found))
+        found = without_marks(without_sexes(without_pronouns(with_brackets(found))))
+        found = without_shouted(without_shared(without_hours(without_attendance(found))))
     found, table, judge = _all_apart(found)
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}

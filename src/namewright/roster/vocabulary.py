@@ -116,8 +116,17 @@ STATES = word_set("""
     malate, giustificati, atrasos, atrasados, atrasadas, atrasado, atrasada, doentes, faltou, justificadas""")
 """Whether a child is here, or comes or goes: a label or a cry before a name (``Absent: Mia``, ``NEW! Mia``)."""
 
-HERE = word_set("present, presente, anwesend, abwesend, absent, absente, ausente, assente")
+ATTENDANCE = word_set("""
+    present, presente, anwesend, abwesend, absent, absente, ausente, assente, late, tardy, sick, excused, unexcused,
+    left early, out sick, home sick, not here, no show, krank, entschuldigt, unentschuldigt, verspatet, zu spat, fehlt,
+    beurlaubt, nicht da, malade, retard, en retard, excuse, excusee, pas la, tarde, llega tarde, llego tarde, tardanza,
+    retraso, retrasado, retrasada, falto, no vino, justificado, justificada, injustificado, injustificada, enfermo,
+    enferma, malato, malata, ritardo, in ritardo, giustificato, giustificata, ingiustificato, ingiustificata, uscito,
+    uscita, non c'e, non c’e, doente, atrasado, atrasada, atraso, chegou tarde, faltou, saiu cedo""")
 """What a register says of each child, in words that no list of names has."""
+
+ATTENDANCE_BESIDE = word_set("left, gone, away, out, here, parti, partie, sorti, sortie, saiu, salio")
+"""What it says where those stand on other lines: alone it may be a hand, a heading or a child of another class."""
 
 LATE = word_set("tardy, late, verspatet, retard, tarde, ritardo, atrasado, atrasada")
 """What stands for a day on which a child came late."""
