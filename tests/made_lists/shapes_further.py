@@ -153,6 +153,10 @@ def numbered_otherwise(rng: random.Random, some: Sequence[Person]) -> Made:
     return Made("\n".join(number(at) + full(one) for at, one in enumerate(some, 1)), wanted(some))
 
 
+_GONE = ("~~", "left 9/12", "MOVED", "abgemeldet", "weggezogen", "parti", "a déménagé", "radié", "baja", "se mudó",
+         "ritirato", "trasferita", "saiu", "transferida")
+
+
 @shape()
 def left_or_new(rng: random.Random, some: Sequence[Person]) -> Made:
     forms = rng.choice((
@@ -165,9 +169,9 @@ def left_or_new(rng: random.Random, some: Sequence[Person]) -> Made:
     ))
     made = lines(some, lambda one: rng.choice(forms).format(full(one)) if rng.random() < 0.3 else full(one),
                  *(form.replace("{}", "") for form in forms))
-    whole, struck = ([one for line, one in zip(made.text.split("\n"), made.children, strict=True)
-                      if line.startswith("~~") is off] for off in (False, True))
-    return Made(made.text, tuple(whole), made.remarks, tuple(struck))  # a name struck off may have left
+    whole, gone = ([one for line, one in zip(made.text.split("\n"), made.children, strict=True)
+                    if any(said in line for said in _GONE) is off] for off in (False, True))
+    return Made(made.text, tuple(whole), made.remarks, tuple(gone))  # who is struck off or said to have left
 
 
 @shape()

@@ -56,6 +56,7 @@ LISTS = (
     "Xeno Yara\nWren Rook\nMia Chen\n\nYara, Xeno\nRook, Wren\nChen, Mia",
     "Xeno Yara[Q1]\nWren Rook\nMia Chen[Q2]\nCommented [Q1]: bus\nCommented [Q2]: pick up late",
     "Xeno Yara\nWren Rook\nMia Chen\n\nStaff\nQuill Vexil\nQuix Quorra",
+    "Xeno Yara\nWren Rook\nMia Chen\n\nLeavers\nQuill Vexil",
     "Xeno Yara -> Owls\nWren Rook -> moved away\nMia Chen -> Foxes\nLeo Park -> Owls",
     '[{"given": "Xeno", "family": "Yara"}, {"given": "Wren", "family": "Rook"}]',
 )

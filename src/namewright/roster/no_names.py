@@ -36,8 +36,8 @@ _FURTHER = word_set("""
     diplome, diploma, with, begin, version, seite, pagina, img, dsc, file, datei, fichier, archivo, arquivo, photo,
     foto, scan, subject, betreff, objet, asunto, oggetto, assunto, today, heute, oggi, hoje, hoy, aujourd'hui,
     presents, absents, presentes, ausentes, presenti, assenti, girl, boy, madchen, junge, fille, garcon, chica, menina,
-    menino, swimming, schwimmen, schwimmbad, piscine, piscina, natation, natacion, natacao, nuoto, passworter, passwords,
-    contrasenas, senhas, tablets, secret, jobs, dienste, incarichi, encargados, metiers, ajudantes, tarefas,
+    menino, swimming, schwimmen, schwimmbad, piscine, piscina, natation, natacion, natacao, nuoto, passworter,
+    passwords, contrasenas, senhas, tablets, secret, jobs, dienste, incarichi, encargados, metiers, ajudantes, tarefas,
     tareas""")
 
 

@@ -41,6 +41,7 @@ from namewright.roster.in_two_lines import from_two_lines
 from namewright.roster.index_pages import from_an_index
 from namewright.roster.jobs_below import without_jobs
 from namewright.roster.label_sheets import from_label_sheets
+from namewright.roster.leaver_blocks import without_leaver_blocks
 from namewright.roster.leavers import without_leavers
 from namewright.roster.margin_notes import without_margin_notes
 from namewright.roster.page_heads import without_page_heads
@@ -107,6 +108,7 @@ AS_PASTED = (
     Step(without_staff),  # Staff, over Ms. Vale · Mr. Oak
     Step(without_margin_notes),  # Commented [KB1]: ask her mother
     Step(without_leavers),  # Mia Vost → left us
+    Step(without_leaver_blocks),  # Leavers:, over Mia Vost
     Step(from_spoken_signs),  # Mia Vost comma Leo Berg new line Ava Tarn
     Step(from_passed_on),  # Mia gives to Leo, over Leo gives to Ava
     Step(from_said_beside),  # My name is Mia. I like red.
