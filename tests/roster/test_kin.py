@@ -115,3 +115,11 @@ def test_a_child_beside_others_of_the_family_stays() -> None:
 def test_a_few_parents_among_what_a_screen_says_are_enough() -> None:
     text = "Tu\nJo (mamma di Xobrel)\nAl lavoro\nSam (papà di Mia)\nOccupata\n~Adelind\nRuth (mamma di Leo)\nLibera"
     assert [child.practice for child in read_roster(text).children] == ["Xobrel", "Mia", "Leo"]
+
+
+@pytest.mark.parametrize("form", ["{} (Papa von {})", "{} Mama von {}", "{} - papá de {}", "{} (mum of {})"])
+def test_who_belongs_to_a_child_in_letters_without_capitals_is_nobody_either(form: str) -> None:
+    """Small and capital letters are one in Georgian, Arabic and Hebrew."""
+    pairs = (("ნათელა", "ნუკრი"), ("حامد", "همام"), ("אפרים", "עופרי"), ("მირანდა", "ტარიელ"))
+    roster = read_roster("\n".join(form.format(*pair) for pair in pairs))
+    assert [child.practice for child in roster.children] == [child for _, child in pairs]
