@@ -212,6 +212,31 @@ def test_one_title_over_names_is_enough_over_figures(titles: str) -> None:
         "Mira", "Xobrel", "Leo", "Vemka", "Ida"]
 
 
+@pytest.mark.parametrize("behind", ["  99  18,2  25", "  104  7,5", "   18,25"])
+def test_a_figure_with_a_comma_parts_no_columns_behind_names_nobody_knows(behind: str) -> None:
+    """The family name was practised in silence."""
+    names = ["Xobrel, Sahd", "Drasel, Pukin", "المغاولة, ظاعن", "Tarnow, Vemka", "Brunn, Zuki"]
+    roster = read_roster("\n".join(name + behind for name in names))
+    assert [child.practice for child in roster.children] == [name.split(", ")[1] for name in names]
+
+
+@pytest.mark.parametrize("titles", ["Nome;Usuário;Senha", "Name;Username;Password", "Nome;Utente;Password",
+                                    "Nome;Salto;Bola", "Nome;Utilizador;Palavra-passe", "Niño;Usuario;Clave"])
+def test_titles_of_logins_are_known_below_what_stands_over_them(titles: str) -> None:
+    rows = ["Xobrel Z.;xobrelz;sol gato 29", "Vemka K.;vemkak;lua 3", "Pukin D.;k804;flor 9", "Drasel T.;k33;mar 2"]
+    roster = read_roster("\n".join(["Mi clase 2024/25", "", titles, *rows]))
+    assert [child.practice for child in roster.children] == ["Xobrel", "Vemka", "Pukin", "Drasel"]
+    assert roster.lines[2].outcome is Outcome.HEADER
+
+
+@pytest.mark.parametrize("title", ["Nome", "Nombre", "Prénom", "Vorname", "First name", "Nome proprio"])
+def test_a_title_of_given_names_over_both_by_comma_is_of_whole_ones(title: str) -> None:
+    """No family name was ever known, and all of a cell was practised."""
+    rows = ["Белозерова, Платон\tx\t-\t4", "Tarnow, Xobrel\tx\tx\t3", "Drasel, Pukin\t-\tx\t1", "Ruun, Vemka\tx\tx\t2"]
+    roster = read_roster("\n".join([f"{title}\tS\tT\tTotal", *rows]))
+    assert [child.practice for child in roster.children] == ["Платон", "Xobrel", "Pukin", "Vemka"]
+
+
 @pytest.mark.parametrize("state", ["absent", "ausente", "absente", "fehlt", "assente", "nicht gemessen", "por medir"])
 @pytest.mark.parametrize("sign", ["\t", ";", "   "])
 def test_a_first_child_who_was_away_is_no_title(state: str, sign: str) -> None:

@@ -36,8 +36,9 @@ _TWO_CELLS = pattern(r"[^,]*[^\s,],[^\s,][^,]*")
 _PLAINLY_CUT = 4  # lines of two cells with no space behind any comma, as programs write them and hardly anybody types
 _FEWEST = 4  # lines that tell by their signs alone, signs that draw one
 _COUNT = pattern(r"\W*\d{1,3}\s?[.)]\s*[^\W\d_]")
-_DECIMALS = pattern(r"(?:[€$£]\s?\d+),(?=\d\d(?!\d))|\d,(?=\d{1,2}\s?(?:[€$£%°]|(?i:euros?|eur|chf|fr|km|kg|cm|m)\b))")
-"""A comma within a sum of money or a measure, ``7,50 €``: it parts no columns."""
+_DECIMALS = pattern(r"(?:[€$£]\s?\d+),(?=\d\d(?!\d))|\d,(?=\d{1,2}\s?(?:[€$£%°]|(?i:euros?|eur|chf|fr|km|kg|cm|m)\b))"
+                    r"|(?<=\s)\d{1,3},(?=\d{1,2}(?:\s|$))")
+"""A comma within a sum of money, a measure or a figure that stands alone, ``7,50 €``: it parts no columns."""
 _DRAWN = "-=─"
 _RULE = frozenset(f"{_DRAWN} \t|:+;,")
 _FAR_APART = pattern(r" {3,}", needs=" ")  # Mira     Tilo     Anna, where hardly another line has columns
@@ -127,7 +128,8 @@ def _over_figures(row: Row, lines: Sequence[str], delimiter: str) -> tuple[Role,
     ``Nome;Maiúsculas;Minúsculas;Faltam`` over rows that have figures in a column is no child.
     """
     known = [header_role(cell) for cell in row.cells]
-    if len(known) < _FEWEST or not all(row.cells) or any(map(str.isdigit, "".join(row.cells))) or (
+    named = any(role in NAME_ROLES and is_known(cell) for cell, role in zip(row.cells, known, strict=True))
+    if len(known) < _FEWEST - (not named) or not all(row.cells) or any(map(str.isdigit, "".join(row.cells))) or (
             sum(role in NAME_ROLES for role in known) != 1):
         return None
     rows = [other for other in _rows(lines, delimiter) if any(other.cells[1:])]
@@ -149,17 +151,19 @@ def _with_whole_names(roles: tuple[Role, ...], titles: Row, rows: Sequence[Row])
     """Return the roles, a column of given names as one of whole names where it holds these and no other is of families.
 
     Whoever writes ``Vorname`` over ``Mira Vost`` means no name of two words: the second ones are known as families, or
-    are no given names as the first ones are. Of names on no list its singular tells that.
+    are no given names as the first ones are. Of names on no list its singular tells that, or the comma that each has.
     """
     if not {Role.FAMILY, Role.FULL}.isdisjoint(roles) or roles.count(Role.GIVEN) != 1:
         return roles
     at = roles.index(Role.GIVEN)
-    cells = [row.cells[at].split() for row in rows if row.line > titles.line and at < len(row.cells) and row.cells[at]]
+    texts = [row.cells[at] for row in rows if row.line > titles.line and at < len(row.cells) and row.cells[at]]
+    cells = [text.split() for text in texts]
+    comma = share(bool(BOTH_BY_COMMA.fullmatch(text)) for text in texts) >= _NEARLY_ALL
     whole = share(len(words) > 1 and lean(words[-1]) <= 0 for words in cells) >= _NEARLY_ALL
     known = share(len(words) > 1 and (is_family(words[-1]) or (is_given(words[0]) and not is_given(words[-1])))
                   for words in cells) >= _HALF
     unsaid = not any(is_given(words[-1]) for words in cells) and not _promises_several(titles.cells[at])
-    sure = len(cells) >= _FEWEST and whole and (known or unsaid)
+    sure = len(cells) >= _FEWEST and ((whole and (known or unsaid)) or (comma and not is_family(titles.cells[at])))
     return tuple(Role.FULL if sure and role is Role.GIVEN else role for role in roles)
 
 

@@ -102,7 +102,10 @@ _ROLE_WORDS = {
         carimbo de data/hora, timestamp, bunk, cabin, snack, advisor, attendance, lunch, reading level, curso, comedor,
         f. nac, fecha nac, asistencia, domicilio, courriel, groupe, cantine, identifiant, fratrie,
         maitresse, mittagessen, geb. am, geburtstag am, anwesend, anwesenheit, scuolabus, gruppo, mensa,
-        presenza, nato il, nato/a il, telefone, autocarro, almoco, presenca, nasc""",
+        presenza, nato il, nato/a il, telefone, autocarro, almoco, presenca, nasc, username, user name, user, login,
+        password, passcode, pin, usuario, nombre de usuario, contrasena, clave, nom d'utilisateur, utilisateur, mot de
+        passe, benutzername, benutzer, passwort, kennwort, nome utente, utente, parola chiave, nome de utilizador,
+        utilizador, nome de usuario, senha, palavra-passe""",
 }
 
 GOES_BY_WORDS = ("goes by", "be called", "known as", "nickname", "apodo", "le dicen", "preferred name")
