@@ -8,7 +8,7 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from namewright.names.casing import mend_case
+from namewright.names.casing import begins_small, has_no_capitals, mend_case, opens_as_a_name
 
 GIVEN = [
     ("KATIE", "Katie", "all capitals"),
@@ -88,3 +88,15 @@ def test_mixed_case_survives(typed: str) -> None:
     """A name with a capital and a small letter, Mc and Mac apart, is returned as it is."""
     assume(typed != typed.upper() and typed != typed.lower() and not typed.startswith("M"))
     assert mend_case(typed) == typed
+
+
+@pytest.mark.parametrize("word", ["Mia", "Éva", "მარიამ", "冬梅", "ליאו", "ليلى", "サユリ"])
+def test_a_name_opens_with_a_capital_or_in_a_script_without(word: str) -> None:
+    assert opens_as_a_name(word)
+    assert not begins_small(word)
+    assert has_no_capitals(word) is (word not in ("Mia", "Éva"))
+
+
+@pytest.mark.parametrize("word", ["mia", "éva", "5 Mia", "(Mia", ""])
+def test_small_words_and_signs_open_no_name(word: str) -> None:
+    assert not opens_as_a_name(word)

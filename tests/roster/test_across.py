@@ -115,3 +115,25 @@ def test_numbers_over_skills_make_no_children_of_them() -> None:
 ])
 def test_the_first_name_of_a_row_is_no_corner_over_a_line_that_closes_a_letter(letter: str) -> None:
     assert [child.practice for child in read_roster(letter).children] == ["Xorcha", "Naise", "Mira", "Jude"]
+
+
+@pytest.mark.parametrize("free", ["vazio", "vacío", "vide", "frei", "vuoto", "empty"])
+def test_names_of_two_signs_are_no_marks(free: str) -> None:
+    """A Chinese name is as short as a mark, and the children below the top row were lost without a word."""
+    text = f"Yuta\tミノル\tHanako\tサユリ\n{free}\t千代\t{free}\t拓真\nキョウスケ"
+    assert [child.practice for child in read_roster(text).children] == [
+        "Yuta", "ミノル", "Hanako", "サユリ", "千代", "拓真", "キョウスケ"]
+
+
+@pytest.mark.parametrize(("title", "born"), [
+    ("Leerling", "Geb.datum"), ("Student", "DOB"), ("Alumno/a", "F. nacimiento"), ("Élève", "Né(e) le"),
+    ("Kind", "Geb.-Datum"), ("Alunno", "Nato il"), ("Aluno", "Data nasc."),
+])
+def test_names_over_their_birthdays_are_children(title: str, born: str) -> None:
+    """Also on no list, and with another row that is called as a child might be."""
+    names = ["Kwiabra Outhkem", "Nyalnyias Keizyl", "Triambaim Foulos", "Kenai Vouthkwath"]
+    days = ["25.06.2019", "08.07.2019", "19.05.2020", "29.04.2020"]
+    rows = [[title, *names], ["Ruta", "2", "2", "coche", "2"], [born, *days]]
+    for some in (rows, [rows[0], rows[2]]):
+        text = "\n".join(map("\t".join, some))
+        assert [f"{child.given} {child.family}" for child in read_roster(text).children] == names

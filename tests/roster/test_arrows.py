@@ -50,3 +50,17 @@ def test_small_words_behind_arrows_are_no_names(names: tuple[str, ...], said: tu
 def test_other_arrows_stay_as_they_are(text: str) -> None:
     lines = [Line(line, at) for at, line in enumerate(text.splitlines())]
     assert from_arrows(lines) == lines
+
+
+@pytest.mark.parametrize("sign", [" -> ", " – ", " → "])
+@pytest.mark.parametrize("schools", [
+    ("Lakeview School", "Mill Road School", "Oak Hill Primary", "St Anne's School", "moving away"),
+    ("Escuela El Pinar", "Colegio Monte", "Colegio Sur", "Escuela Nueva", "se muda"),
+    ("École du Port", "École des Lilas", "École Neuve", "École Sud", "déménage"),
+])
+@pytest.mark.parametrize("names", [("Peildair C.", "Löntan Y.", "Saieith P.", "Xiathfia T.", "Hialá M."),
+                                   ("Mia", "Leo", "Ava", "Noah", "Ida")])
+def test_a_school_that_comes_once_is_no_class(sign: str, schools: tuple[str, ...], names: tuple[str, ...]) -> None:
+    """Whoever went to one alone was lost behind a heading."""
+    text = "\n".join(f"{name}{sign}{school}" for name, school in zip(names, schools, strict=True))
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]

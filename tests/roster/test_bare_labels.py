@@ -26,3 +26,13 @@ def test_a_heading_stays_one() -> None:
     assert _made("Table 1:\nMira: 3\nLeo: 2\nIda: 4\nAva: 1\nZoe:\nTotal: 9") == ["Mira", "Leo", "Ida", "Ava", "Zoe"]
     assert "Foxes" not in _made("Bears: 3\nFoxes:\nOwls: 2\nDucks: 7\n\nMira Vost\nLeo Tarn\nIda Moss\nZoe Fenn")
     assert _made("Bears: Mira, Leo\nFoxes:\nOwls: Ida, Zoe") == ["Mira", "Leo", "Ida", "Zoe"]
+
+
+@pytest.mark.parametrize("names", [("Gaja Zaguła", "Julian Mazanek", "Jan Darłak", "Tomasz Błaż"),
+                                   ("Vũ Đ.", "Vân M.", "Phương B.", "Minh N."), ("Mia", "Leo", "Ava", "Noah")])
+@pytest.mark.parametrize("total", ["", "\nTotal: 8"])
+def test_half_of_a_class_may_have_nothing(names: tuple[str, ...], total: str) -> None:
+    """Each child without a count was a heading over the next one."""
+    made = _made("{}:\n{}: I\n{}:\n{}: I".format(*names) + total)
+    assert made == [name.split()[0] for name in names]
+    assert _made("Bears: I\nFoxes:\nOwls: I\nDucks:\n\nMira Vost\nLeo Tarn") == ["Mira", "Leo"]

@@ -305,3 +305,11 @@ def test_twins_in_brackets_are_a_remark_without_a_question(said: str) -> None:
     roster = read_roster(f"Leo Tarn\nMira Vost ({said})\nZuthe Menk")
     assert [(line.outcome, line.child and line.child.practice) for line in roster.lines] == [
         (Outcome.CHILD, "Leo"), (Outcome.CHILD, "Mira"), (Outcome.CHILD, "Zuthe")]
+
+
+@pytest.mark.parametrize(("line", "name"), [
+    ("მარგალიტა ახობაძე (მარგh-ᲐᲚᲘᲢᲐ)", "მარგალიტა"), ("Zoé Marle (zo-É-lie)", "Zoé"), ("Kay Vost (KAY-lah)", "Kay"),
+    ("Ángel Vost (ÁN-jel)", "Ángel"), ("Мария Вост (ма-РИЯ)", "Мария"),
+])
+def test_how_a_name_is_said_is_no_name_in_any_alphabet(line: str, name: str) -> None:
+    assert [child.practice for child in read_roster(f"Mia Tarn\n{line}").children] == ["Mia", name]

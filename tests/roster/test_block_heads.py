@@ -117,3 +117,15 @@ def test_colours_over_names_without_an_empty_line_are_none(heads: tuple[str, str
 def test_children_called_as_colours_stay_in_a_plain_list() -> None:
     names = ["Rose", "Mira", "Violet", "Anna", "Viola", "Tom"]
     assert [child.practice for child in read_roster("\n".join(names)).children] == names
+
+
+@pytest.mark.parametrize(("title", "months"), [
+    ("Geburtstagskalender", ("September", "Oktober", "November")), ("Birthdays", ("September", "October", "November")),
+    ("Cumpleaños", ("Septiembre", "Octubre", "Noviembre")), ("Anniversaires", ("Septembre", "Octobre", "Novembre")),
+    ("Compleanni", ("Settembre", "Ottobre", "Novembre")), ("Aniversários", ("Setembro", "Outubro", "Novembro")),
+])
+def test_the_only_child_of_a_first_month_is_no_title(title: str, months: tuple[str, ...]) -> None:
+    """The first month stands right below a title, so only those below it open blocks."""
+    text = (f"{title}\n{months[0]}\n13 – Châu DƯƠNG\n\n{months[1]}\n16 – Ánh NGUYỄN\n\n{months[2]}\n1 – Jane VŨ\n"
+            "18 – Mai HOÀNG")
+    assert [child.practice for child in read_roster(text).children] == ["Châu", "Ánh", "Jane", "Mai"]

@@ -198,3 +198,11 @@ def test_words_in_small_letters_beside_names_with_capitals_are_none(names: str, 
     text = "\n".join(f"{name}\t{costume}" for name, costume in zip(names.split("|"), costumes, strict=False))
     assert [child.practice for child in read_roster(text).children] == ["Mira", "Tilo", "Anna", "Emil", "Ida"]
     assert len(read_roster("mira\tvost\ntilo\ttarn\nanna\trey").children) == 3
+
+
+@pytest.mark.parametrize(("one", "two"), [("muletas", "cadeira de rodas"), ("crutches", "wheelchair"),
+                                          ("Krücken".lower(), "sitzt vorne"), ("béquilles", "fauteuil roulant")])
+def test_a_first_child_of_whom_something_is_told_is_no_title(one: str, two: str) -> None:
+    """Others further down have small words beside them, too."""
+    text = f"בן לוין;{one}\nאסיל אוחיון;\nאווה אבו ראס;\nמרום יעקבי;\nאדיר ותד;{two}\nשירי פז;"
+    assert [child.practice for child in read_roster(text).children] == ["בן", "אסיל", "אווה", "מרום", "אדיר", "שירי"]

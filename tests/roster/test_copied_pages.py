@@ -62,3 +62,12 @@ def test_a_child_between_states_that_come_again_is_not_said_of_another() -> None
              "Omquil, mom of Birreir", "At work", "Vrexiu, mom of Treilker", "Aivnor, mom of Mirgem", "Busy",
              "Nawe, mom of Vomzyn", "Harozq, mom of Xasdlin"]
     assert len(read_roster("\n".join(lines)).children) == 9
+
+
+def test_initials_of_a_script_without_capitals_are_said_of_the_name() -> None:
+    names = {"拓吉": "吉田, 拓真", "Rヤ": "ヤマザキ, Ryohei", "ミ岡": "岡本, ミツル", "太N": "Nakagawa, 太一"}
+    text = "Export\n" + "\n".join(
+        f"{two}\n{name}\nk60{at}@school.example\nEdit · Remove" for at, (two, name) in enumerate(names.items()))
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == ["拓真", "Ryohei", "ミツル", "太一"]
+    assert roster.lines[0].outcome is Outcome.LEFT_OUT

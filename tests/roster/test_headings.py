@@ -352,3 +352,21 @@ def test_a_total_of_who_came_is_no_child(line: str) -> None:
     roster = read_roster(f"Mira Vost\nLeo Tarn\n{line}")
     assert [child.practice for child in roster.children] == ["Mira", "Leo"]
     assert roster.lines[-1].outcome is Outcome.HEADING
+
+
+@pytest.mark.parametrize("name", ["Totál B.", "Totál B.*", "Sumé R."])
+def test_a_name_with_marks_that_no_total_has_is_a_child_before_an_initial(name: str) -> None:
+    roster = read_roster(f"CAR LINE\nRoshym K.*\nManyai G.\n{name}\nDensei F.")
+    assert [child.practice for child in roster.children] == ["Roshym", "Manyai", name.split()[0], "Densei"]
+    assert heading_reason("Total B.") is not None
+
+
+@pytest.mark.parametrize("line", ["Irma: guardanapos", "Irma: nounou Gertrude", "4. Irma: pão"])
+def test_a_child_called_nearly_as_a_sister_labels_nothing(line: str) -> None:
+    assert heading_reason(line) is None
+    assert heading_reason("Irmã: Leo") is not None
+
+
+def test_an_initial_before_a_school_is_of_a_child() -> None:
+    assert heading_reason("Thuthukile N. – Oak Hill Primary") is None
+    assert heading_reason("Klasse B – Oak Hill School") is not None

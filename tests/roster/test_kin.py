@@ -123,3 +123,17 @@ def test_who_belongs_to_a_child_in_letters_without_capitals_is_nobody_either(for
     pairs = (("ნათელა", "ნუკრი"), ("حامد", "همام"), ("אפרים", "עופרי"), ("მირანდა", "ტარიელ"))
     roster = read_roster("\n".join(form.format(*pair) for pair in pairs))
     assert [child.practice for child in roster.children] == [child for _, child in pairs]
+
+
+@pytest.mark.parametrize("names", ["მარიამ,სერგო,ლიკა,დალი", "冬梅,秀梅,桂荣,玉珍", "יששכר,אליס,זיו,הלל",
+                                   "ليلى,سعود,كاشف,ربى"])
+@pytest.mark.parametrize(("form", "own", "rest"), [
+    ("Jo (mamá de {})", "Tú", "Ocupado"), ("Papa von {}", "Du", "Beschäftigt"), ("Mãe de {}", "Tu", "Disponível"),
+    ("Jo ({}'s mum)", "You", "Available"), ("Jo (mamma di {})", "Tu", "Occupato"), ("Papa de {}", "Vous", "Disponible"),
+])
+def test_a_child_of_a_script_without_capitals_is_told_by_its_parent(names: str, form: str, own: str, rest: str) -> None:
+    """The grown-up was made a child, and so were the words of the screen."""
+    children = names.split(",")
+    roster = read_roster("\n".join((own, *(form.format(child) for child in children), rest)))
+    assert [child.practice for child in roster.children] == children
+    assert [line.text for line in roster.lines if line.outcome is Outcome.LEFT_OUT] == [own, rest]

@@ -289,3 +289,10 @@ def test_one_word_behind_a_sign_in_a_sentence_may_be_a_child_on_no_list(line: st
     roster = read_roster(f"Mira\nTilo\nAnna\n{line}")
     assert [child.practice for child in roster.children] == ["Mira", "Tilo", "Anna"]
     assert roster.lines[-1].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("said", ["comedor M y J", "comedor L y V", "cantine L et M", "mensa L e G"])
+def test_days_by_a_letter_behind_a_child_name_nobody(said: str) -> None:
+    """It was told to be about children called M and J, and its own child was lost."""
+    roster = read_roster(f"Artis K (media jornada)\nĀdams K {said}\nDāvis R {said}\nAnnija S\nVilma Z\nJānis M")
+    assert practised(roster) == ["Artis", "Ādams", "Dāvis", "Annija", "Vilma", "Jānis"]

@@ -113,3 +113,11 @@ def test_initials_behind_a_job_make_no_child_of_it() -> None:
     roster = read_roster("Board: M.K.\nMia Kell\nLeo Berg")
     assert [child.practice for child in roster.children] == ["Mia", "Leo"]
     assert roster.lines[0].outcome is Outcome.LEFT_OUT
+
+
+def test_two_words_far_apart_are_asked_about_as_those_of_another_line() -> None:
+    """Labels stood two in a row; of one row the second child was taken for a family's name without a word."""
+    roster = read_roster("Mailbox labels\nDrago     Pavel\nPetra     Gregor\nJelka")
+    outcomes = {line.text: line.outcome for line in roster.lines}
+    assert outcomes["Drago     Pavel"] is outcomes["Petra     Gregor"] is Outcome.LEFT_OUT
+    assert read_roster("Mia     Vost\nLeo     Tarn\nAva     Berg").children[0].family == "Vost"

@@ -178,3 +178,31 @@ def test_what_is_said_below_names_in_capitals_is_told_and_no_child(text: str, na
 ])
 def test_a_name_written_otherwise_below_capitals_is_a_child(text: str) -> None:
     assert len(read_roster(text).children) == 4
+
+
+@pytest.mark.parametrize("names", [["הלוי, ארד", "סואעד, דב", "בר, נפתלי", "זינגר, רננה"],
+                                   ["王, 秀梅", "李, 海燕", "张, 玉珍", "陈, 凤兰"]])
+def test_a_few_capitals_behind_names_without_any_are_not_loud(names: list[str]) -> None:
+    """A class that names no capitals stood in capitals by that, and every other child was told of the one above."""
+    chosen = ["IRC", "IRC", "alternativa", "IRC"]
+    roster = read_roster("\n".join(f"{name}    {one}" for name, one in zip(names, chosen, strict=True)))
+    assert [child.practice for child in roster.children] == [name.split(", ")[1] for name in names]
+
+
+@pytest.mark.parametrize(("title", "user", "word"), [
+    ("Tablet passwords", "Username", "Password"), ("Claves de la tableta", "Usuario", "Contraseña"),
+    ("Zugangsdaten Lese-App", "Benutzername", "Passwort"), ("Credenziali", "Nome utente", "Password"),
+    ("Acessos", "Utilizador", "Palavra-passe"), ("Identifiants", "Identifiant", "Mot de passe"),
+])
+@pytest.mark.parametrize("names", ["Xobrel Vost,Vemka Tarn,Tulmo Berg", "אמי,זוהר,לירן"])
+def test_a_first_line_apart_from_names_with_lines_below_is_asked_about(
+        title: str, user: str, word: str, names: str) -> None:
+    blocks = "\n\n".join(f"{name}\n{user}: k{at}21\n{word}: sun {at}4" for at, name in enumerate(names.split(",")))
+    roster = read_roster(f"{title}\n\n{blocks}")
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names.split(",")]
+    assert roster.lines[0].outcome is not Outcome.CHILD
+
+
+def test_a_known_child_apart_from_others_with_lines_below_stays() -> None:
+    blocks = "Ava\nAllergy: nuts\n\nLeo\nAllergy: none\n\nIda\nAllergy: eggs"
+    assert [child.practice for child in read_roster(f"Mia\n\n{blocks}").children] == ["Mia", "Ava", "Leo", "Ida"]

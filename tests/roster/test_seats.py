@@ -123,3 +123,10 @@ def test_a_number_before_a_family_and_a_comma_is_no_row_of_seats(title: str) -> 
     lines = ("2 - TARN Tilo", "19 - Vost, Mira", "7 - LIND Leo", "20 - Berg, Anna", "9 - BRAUN Ida")
     children = read_roster("\n".join((title, *lines))).children
     assert [child.practice for child in children] == ["Tilo", "Mira", "Leo", "Anna", "Ida"]
+
+
+@pytest.mark.parametrize("names", ["淑英,海燕,秀云,凤兰,玉珍", "淑英,海燕,Lei,凤兰,Mia", "יובל,נגה,ליאו,אדר,תמר"])
+def test_seats_of_scripts_without_capitals_under_a_board(names: str) -> None:
+    one, two, three, four, five = names.split(",")
+    text = f"\t\tWHITEBOARD\n\n{one}\t{two}\t\t{three}\t{four}\n(empty)\t{five}\t\n\ndoor"
+    assert [child.practice for child in read_roster(text).children] == names.split(",")

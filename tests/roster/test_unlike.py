@@ -301,3 +301,18 @@ def _lines(text: str) -> Sequence[LineReport]:
     "Tarn, Xobrel\n\nQuill, Vemka\nBerg, Tulmo", "Xobrel Vost\n\nVemka Tarn\nTulmo Berg"])
 def test_a_child_on_top_of_an_empty_line_stays_one(text: str) -> None:
     assert read_roster(text).lines[0].outcome is Outcome.CHILD
+
+
+@pytest.mark.parametrize("aside", ["(gemelos)", "(twins)", "(Zwillinge)", "(jumeaux)", "(gemelli)", "(gémeos)"])
+def test_a_child_that_is_called_as_letters_end_may_have_a_bracket(aside: str) -> None:
+    assert not is_closing(f"Love {aside}")
+    assert is_closing("Love, Mrs Vale (Room 4)")
+    roster = read_roster(f"14:10 Monika\n14:50 Viveka\n15:00 Kristoffer & Love {aside}\n15:10 Gert")
+    assert [child.practice for child in roster.children] == ["Monika", "Viveka", "Kristoffer", "Love", "Gert"]
+
+
+def test_a_family_called_as_letters_end_stands_in_groups_of_families() -> None:
+    """With two headings a group a third of the lines were no pairs, and the child was lost."""
+    text = ("Ms. Kidd's kids\nRitter, Aimee\nBest, Haley\nHernandez, Destiny\n3 kids\n\nMr. Gates's kids\nGiles, Tracey\n"
+            "Beasley, Shawn\n2 kids")
+    assert [child.practice for child in read_roster(text).children] == ["Aimee", "Haley", "Destiny", "Tracey", "Shawn"]

@@ -96,3 +96,17 @@ def test_a_given_name_that_is_a_trip_too_stays_one_before_a_family(name: str) ->
         name.split()[0].title(), "Mira", "Leo"]
     assert not may_be_a_child("gita scolastica")
     assert not may_be_a_child("saida antecipada")
+
+
+@pytest.mark.parametrize("comes", ["ist dabei", "kommt mit", "is coming", "va", "vient", "viene", "vem"])
+def test_who_comes_is_no_part_of_a_day(comes: str) -> None:
+    """A child called as a way out is was a heading, and lost."""
+    assert not is_of_a_day(f"Saida {comes}")
+    assert is_of_a_day("Saída antecipada")
+
+
+@pytest.mark.parametrize("sign", ["💛", "🌟", "⭐", "•"])
+def test_signs_about_a_name_make_it_no_part_of_a_day(sign: str) -> None:
+    names = ("Stacy", "Kimani", "Saida", "Bahati")
+    roster = read_roster("\n".join(f"{sign} {name} {sign}" for name in names))
+    assert [child.practice for child in roster.children] == [*names]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from namewright.roster.children import Child, Outcome
 from namewright.roster.parsing import read_roster
-from namewright.roster.written import NOTES, WORDS, as_table, line_by_line, written
+from namewright.roster.written import NOT_READ, WORDS, as_table, line_by_line, written
 from namewright.settings import Hand, NamePart
 
 
@@ -35,7 +35,7 @@ def test_line_by_line_words_that_are_no_child_stay_none() -> None:
     mira = child("Mira", "Mira", "")
     lines = ["Sun group:", written(mira, mira), "", "Leo / Bo, Ana", "Otta Quill"]
     roster = read_roster(line_by_line(lines))
-    assert roster.lines[0].text == f"First name,Family name,{NOTES}"
+    assert roster.lines[0].text == f"First name,Family name,{NOT_READ}"
     assert [line.outcome for line in roster.lines] == [
         Outcome.HEADER, Outcome.HEADING, Outcome.CHILD, Outcome.BLANK, Outcome.LEFT_OUT, Outcome.LEFT_OUT]
     assert [one.practice for one in roster.children] == ["Mira"]

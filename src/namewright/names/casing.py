@@ -89,6 +89,16 @@ def begins_small(word: str) -> bool:
     return word[0].islower() and word[0].title() != word[0]
 
 
+def opens_as_a_name(word: str) -> bool:
+    """Say whether a word begins as names do: with a capital, or with a letter of a script that has none."""
+    return word[:1].isalpha() and not begins_small(word)
+
+
+def has_no_capitals(word: str) -> bool:
+    """Say whether a word begins in a script whose names have no capitals: Hebrew, Georgian, Chinese."""
+    return word[:1].isalpha() and word[0].title() == word[0].lower()
+
+
 def is_all_capitals(text: str) -> bool:
     """Say whether ``text`` has capitals and no small letter, a small ``c`` or ``ac`` of Mc and Mac apart."""
     if text.isupper() or text.istitle():

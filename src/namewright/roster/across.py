@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from namewright.named_tuples import NamedTuple
-from namewright.names.casing import begins_small
+from namewright.names.casing import begins_small, has_no_capitals
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
@@ -136,6 +136,9 @@ def _is_listed(top: _Row, rows: Sequence[_Row], below: Sequence[_Row]) -> bool:
     if sum("," in name for name in names) >= _NEARLY * len(names):  # no title has the family name first
         return True
     known = given_share(names) >= _MOSTLY
+    dated = [row.label for row in below if sum(map(is_a_plain_date, row.cells)) == len(names)]
+    if any(header_role(label) is Role.OTHER for label in dated):
+        return True  # under each its birthday
     if not known and any(is_given(row.label) for row in below):
         return False
     return _are_counted(names, rows, top) or _have_titles(below, len(names), known)
@@ -163,7 +166,8 @@ def _are_marks(cells: Iterable[str]) -> bool:
 
 def _is_mark(cell: str) -> bool:
     letters = sum(map(is_letter, cell))
-    return letters <= _LONGEST_MARK or begins_small(cell) or any(map(str.isdigit, cell))
+    code = letters <= _LONGEST_MARK and not has_no_capitals(cell)  # a Chinese name has two signs
+    return code or begins_small(cell) or any(map(str.isdigit, cell))
 
 
 def _apart(lines: Sequence[Line], rows: Mapping[int, _Row], tops: Sequence[_Row]) -> Iterator[Line]:

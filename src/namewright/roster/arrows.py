@@ -12,6 +12,7 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.heading_words import PLACES
 from namewright.roster.known import opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.several import is_titled_name, may_be_a_name
@@ -20,20 +21,23 @@ from namewright.roster.sure_groups import is_a_job
 from namewright.roster.vocabulary import fold
 
 _ARROW = pattern(r"([^→⇒>:;|\t\d]{2,60}?)\s*(?:→|⇒|->|=>)\s*([^→⇒>;|\t]{1,60})")
+_DASH = pattern(r"([^→⇒>:;|\t\d]{2,60}?)\s[-–—]\s([^→⇒>;|\t]{1,60})")
 _FRAMED = pattern(r"\s*(?:\*+|=+|~+|_+|-+)\s*[^\W\d_].*[*=~_-]\s*")
+_SCHOOLS = PLACES | {"escuela", "colegio", "collegio", "grundschule", "colegios", "ceip", "liceo", "lycee", "college"}
 _FEWEST, _MOSTLY = 4, 0.8
-_AGAIN, _SMALL, _NAMED = 0.6, 0.6, 0.3
+_AGAIN, _SMALL, _NAMED, _HALF = 0.6, 0.6, 0.3, 0.5
 
 
 def from_arrows(lines: Sequence[Line]) -> list[Line]:
     """Return the names before arrows, where most lines have one and what stands behind it is no name."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
-    found = {at: (match[1].strip(), match[2].strip()) for at in filled
-             if (match := _ARROW.fullmatch(strip_numbering(lines[at].text).strip()))}
-    names, others = [name for name, _ in found.values()], [other for _, other in found.values()]
-    if len(found) < max(_FEWEST, _MOSTLY * len(filled)) or not _are_children(names, others):
-        return list(lines)
-    return names_alone(lines, found)
+    for sign in (_ARROW, _DASH):
+        found = {at: (match[1].strip(), match[2].strip()) for at in filled
+                 if (match := sign.fullmatch(strip_numbering(lines[at].text).strip()))}
+        names, others = [name for name, _ in found.values()], [other for _, other in found.values()]
+        if len(found) >= max(_FEWEST, _MOSTLY * len(filled)) and _are_children(names, others, dashed=sign is _DASH):
+            return names_alone(lines, found)
+    return list(lines)
 
 
 def names_alone(lines: Sequence[Line], found: Mapping[int, tuple[str, str]]) -> list[Line]:
@@ -51,11 +55,16 @@ def names_alone(lines: Sequence[Line], found: Mapping[int, tuple[str, str]]) -> 
         line.heading(bare) if apart and at == first else line) for at, line in enumerate(lines)]
 
 
-def _are_children(names: Sequence[str], others: Sequence[str]) -> bool:
-    """Say whether names stand on one side, each once, and on the other what is no name: it comes again or is small."""
+def _are_children(names: Sequence[str], others: Sequence[str], *, dashed: bool) -> bool:
+    """Say whether names stand on one side, each once, and on the other what is no name: it comes again or is small.
+
+    Behind a dash, which parts much else, they are words for places: ``Mira Vost – Oak Hill School``.
+    """
     once, told = set(map(fold, names)), list(map(fold, others))
     small = share(map(begins_small, others)) >= _SMALL
     named = share(is_titled_name(name) and may_be_a_name(name.replace(",", " ")) for name in names) >= _MOSTLY
     again = len(set(told)) <= _AGAIN * len(told)
-    return (len(once) == len(names) and (again or small) and once.isdisjoint(told)
+    whole = all(" " in name for name in names) or given_share(names) >= _MOSTLY  # no groups
+    placed = whole and share(not _SCHOOLS.isdisjoint(other.split()) for other in told) >= _HALF
+    return (len(once) == len(names) and (placed or (not dashed and (again or small))) and once.isdisjoint(told)
             and named and given_share(told) <= _NAMED and not any(map(is_a_job, names)))

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
-from namewright.roster.beside import strip_numbering
+from namewright.roster.beside import INITIALLED, strip_numbering
 from namewright.roster.capitals import is_titled
 from namewright.roster.headings import heading_reason, perhaps_heading
 from namewright.roster.known import opens_with_given
@@ -18,7 +18,7 @@ from namewright.roster.vocabulary import TOTALS, fold
 
 _LABEL = pattern(r"([^:;|\t]{2,60}?)\s?:\s*(.*)", needs=":")
 _STROKES = pattern(r"(?:([Ilxo×])\1*\s*(?:\1+\s*)*)?")
-_FEWEST, _MOSTLY, _SOME, _MOST_WORDS = 3, 0.6, 0.3, 4
+_FEW, _FEWEST, _MOSTLY, _SOME, _MOST_WORDS = 2, 3, 0.6, 0.3, 4
 
 
 def from_bare_labels(lines: list[Line]) -> list[Line]:
@@ -29,16 +29,26 @@ def from_bare_labels(lines: list[Line]) -> list[Line]:
     filled = {at: line.text for at, line in enumerate(lines) if line.text.strip()}
     found = {at: match for at, text in filled.items() if (match := _LABEL.fullmatch(strip_numbering(text).strip()))}
     counted = [match[1] for match in found.values() if match[2] and _counts(match[2])]
-    if len(counted) < max(_FEWEST, _MOSTLY * len(filled)) or not all(map(_may_be_a_name, counted[:-1])):
+    labels = {at: found[at][1] for at in ended if at in found}
+    empty = labels if _are_names([*labels.values()], counted[:-1]) else {}
+    if len(counted) < (_FEW if empty else _FEWEST) or len(counted) + len(empty) < _MOSTLY * len(filled) or not all(
+            map(_may_be_a_name, counted[:-1])):
         return lines
     if given_share(counted) < _SOME and not all(" " in label for label in counted):  # Bears: 3
         return lines
     words = {len(label.split()) for label in counted}
     first = next(iter(filled))
-    names = {at for at in ended if at in found and _may_be_a_name(found[at][1]) and (
-        at != first or opens_with_given(found[at][1])) and len(found[at][1].split()) in words}
+    names = {at for at, label in labels.items() if _may_be_a_name(label) and len(label.split()) in words and (
+        at != first or opens_with_given(label) or INITIALLED.fullmatch(label))}
     return [line._replace(text=line.text.rstrip().rstrip(":").rstrip()) if at in names else line
             for at, line in enumerate(lines)]
+
+
+def _are_names(empty: list[str], counted: list[str]) -> bool:
+    """Say whether labels are whole names, or known ones, with nothing behind them as well as with counts."""
+    labels = [*empty, *counted]
+    return bool(counted) and all(map(_may_be_a_name, labels)) and (
+        all(" " in label for label in labels) or given_share(labels) >= _MOSTLY)
 
 
 def _counts(text: str) -> bool:

@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from itertools import pairwise
 
 import unicodedata2
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
-from namewright.names.casing import begins_small
+from namewright.names.casing import begins_small, opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
@@ -65,7 +66,6 @@ _LETTER_DASH = pattern(r"(?<=[^\W\d_])[–—−](?=[^\W\d_])", needs="–—−
 _LOOSE_MARK = pattern(r"(?<=[^\W\d_])[`´′](?=[^\W\d_])", needs="`´′")
 _LABELLED = pattern(r"([^\W\d_]): *(?=\S*\d)", needs=":")
 _INITIAL_BY_DOT = pattern(r"(?<=[\w'’][^\W\d_])\.(?=[^\W\d_a-z]\.?$)", needs=".")
-_SAID_ALOUD = pattern(r"\b[A-Z]{2,}-[a-z]+\b|\b[a-z]+-[A-Z]{2,}\b")
 _LOOSE_APOSTROPHE = pattern(r"\b([OD])(['’]) (?=[^\W\d_a-z])", needs="'’")
 _HYPHENS = frozenset({"-", "‐", "–", "—"})
 _PARTED = pattern(r"\s*[,;/+&]\s*|\s+(?:and|y|et|und|e)\s+")
@@ -150,9 +150,9 @@ def _is_of_somebody(before: str) -> bool:
 def _without_cry(text: str, notes: list[Message]) -> str:
     """Take a cry off the front of a name: ``NEW! Mira``, ``*new* Mira``, ``NEW Mira``; so for ``and`` and ``baby``."""
     opening, _, name = text.strip().partition(" ")
-    if opening.islower() and fold(opening) in _GOING_ON and name[:1].isupper():
+    if opening.islower() and fold(opening) in _GOING_ON and opens_as_a_name(name):
         return name
-    if opening.islower() and fold(opening) in SIZES and name[:1].isupper():  # baby Jo
+    if opening.islower() and fold(opening) in SIZES and opens_as_a_name(name):  # baby Jo
         notes.append(message("roster.remark", words=opening))
         return name
     match = _CRY.match(text)
@@ -488,8 +488,18 @@ def _can_be_called(words: list[str], outside: str) -> bool:
         and not _is_small_beside(words, outside)
         and fold(inside) not in HANDS
         and not _after_goes_by(inside)
-        and not _SAID_ALOUD.search(inside)  # KAY-lah
+        and not any(map(_is_said_aloud, words))
     )
+
+
+def _is_said_aloud(word: str) -> bool:
+    """Say whether a word is how a name is said, with the part in capitals that is stressed: ``KAY-lah``, ``zo-É-lie``.
+
+    It is so in every alphabet that has capitals.
+    """
+    parts = word.split("-")
+    return any(one.isupper() and len(one) > 1 and other.islower() for pair in pairwise(parts)
+               for one, other in (pair, pair[::-1]))
 
 
 def _is_short_for(inside: str, outside: str) -> bool:

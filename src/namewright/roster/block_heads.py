@@ -14,6 +14,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.capitals import is_loud
 from namewright.roster.group_names import kinds_of
 from namewright.roster.heading_words import COLOURS
 from namewright.roster.known import is_given, is_known, opens_with_given
@@ -171,10 +172,10 @@ def _months(filled: Mapping[int, str], openers: frozenset[int]) -> list[int]:
     found = {at: number for at, text in filled.items() if (number := month_of(text))}
     others = [text for at, text in filled.items() if at not in found]
     opening = [at for at in found if at in openers or at - 1 in found]
-    loud = [at for at in found if filled[at].isupper()]
+    loud = [at for at in found if is_loud(filled[at])]
     told = share(any(map(str.isdigit, text)) for text in others) >= _MOSTLY
-    quiet = share(not text.isupper() for text in others) >= _MOSTLY
-    for some, least in ((loud, _FEW if quiet else _MANY), (opening, _MANY), (list(found), _MANY),
+    quiet = share(not is_loud(text) for text in others) >= _MOSTLY
+    for some, least in ((loud, _FEW if quiet else _MANY), (opening, _MANY), (list(found), _FEW if told else _MANY),
                         (opening, _FEW if told else _MANY)):
         below = [at for at in filled if some and at > some[0] and at not in found]
         if len(some) >= least and in_order([found[at] for at in some]) and 2 * len(below) > len(others):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from namewright.names.casing import begins_small
+from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.vocabulary import fold
 
@@ -10,3 +11,8 @@ from namewright.roster.vocabulary import fold
 def is_titled(text: str) -> bool:
     """Say whether every word but a particle begins with a capital, as those of a name do."""
     return all(not begins_small(word) or fold(word) in PARTICLES for word in text.split())
+
+
+def is_loud(text: str) -> bool:
+    """Say whether all letters are capitals: ``דב  IRC`` are none, since a script without capitals cannot be loud."""
+    return text.isupper() and (text.isascii() or all(char.isupper() for char in text if is_letter(char)))

@@ -13,6 +13,7 @@ from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
+from namewright.roster.capitals import is_loud
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.names_between import BRACKETS
 from namewright.roster.names_in_text import BETWEEN_NAMES
@@ -106,7 +107,7 @@ def _titles(lines: Sequence[Line], found: Mapping[int, _Signed]) -> set[int]:
             opens_with_given(first.before) and not begins_small(first.before.split()[-1])):
         return set()
     small = begins_small(first.behind) and not any(begins_small(one.behind) for one in others)
-    loud = lines[at].text.isupper() and not any(one.before.isupper() or one.behind.isupper() for one in others)
+    loud = is_loud(lines[at].text) and not any(is_loud(one.before) or is_loud(one.behind) for one in others)
     return {at} if small or loud else set()
 
 

@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterable, Sequence
 
 from namewright.named_tuples import NamedTuple
+from namewright.names.casing import opens_as_a_name
 from namewright.patterns import pattern
 from namewright.roster.contents import Judged, judge, names_in
 from namewright.roster.header_words import NAME_OR_FAMILY, SIDES
@@ -375,7 +376,7 @@ def _has_a_sparse_column(filled: Sequence[str]) -> bool:
     said = [cell.split() for column in behind for cell in column if cell.strip()]
     whole = all(len(name.split()) > 1 for name in names)
     return whole and bool(said) and not any(
-        all(word[0].isupper() for word in words) and (len(words) > 1 or is_given(words[0])) for words in said)
+        all(map(opens_as_a_name, words)) and (len(words) > 1 or is_given(words[0])) for words in said)
 
 
 def _are_even(filled: Sequence[str], delimiter: str) -> bool:

@@ -14,7 +14,7 @@ from functools import cached_property
 from itertools import groupby
 
 from namewright.named_tuples import NamedTuple
-from namewright.names.casing import begins_small, is_all_capitals
+from namewright.names.casing import begins_small, is_all_capitals, opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
@@ -433,7 +433,9 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
         return False, False
     pairs = [(title, column) for title, column in zip(rows[0], _columns(rows[1:], width), strict=False)
              if title and column.cells]
-    if any(_is_alike(title, column) for title, column in pairs) or _is_of_one_away(rows[0]):
+    if any(_is_alike(title, column) for title, column in pairs):
+        return False, False
+    if _is_of_one_away(rows[0]) or _is_told_of(rows[0], pairs):
         return False, False
     dated = [cell for row in rows[1:] for cell in row if IN_FIGURES.fullmatch(cell)]
     if len(dated) >= _NEARLY * len(rows[1:]) and sum(map(bool, map(IN_FIGURES.fullmatch, rows[0]))) == 1:
@@ -454,6 +456,13 @@ def _is_of_one_away(cells: Sequence[str]) -> bool:
     first, *others = cells
     filled = [cell for cell in others if cell]
     return bool(filled) and _is_a_whole_name(first) and all(map(is_state, filled))
+
+
+def _is_told_of(cells: Sequence[str], pairs: Sequence[tuple[str, _Column]]) -> bool:
+    """Say whether small words stand beside a whole name, as they do in other rows: ``Mira Vost;crutches``."""
+    first, *behind = pairs
+    return (_is_a_whole_name(cells[0]) and first[1].whole and bool(behind) and all(
+        begins_small(title) and column.cells and all(map(begins_small, column.cells)) for title, column in behind))
 
 
 def _is_a_whole_name(cell: str) -> bool:
@@ -539,7 +548,7 @@ def _tells_of_others(cell: str) -> bool:
     first, *rest = cell.split()
     if not rest:
         return _tells_who(first)
-    small = begins_small(first) and fold(first) not in PARTICLES and any(word[0].isupper() for word in rest)
+    small = begins_small(first) and fold(first) not in PARTICLES and any(map(opens_as_a_name, rest))
     return small or any(map(_tells_who, (first, *rest)))
 
 

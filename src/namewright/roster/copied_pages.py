@@ -15,6 +15,7 @@ from typing import Literal
 
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
+from namewright.names.casing import opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.capitals import is_titled
@@ -75,8 +76,8 @@ def _marks(texts: Sequence[str]) -> Iterator[_Marks]:
     addresses = [at for at, text in enumerate(texts) if "@" in text and _ADDRESS.fullmatch(text)]
     if len(addresses) >= _FEWEST:
         yield _Marks(addresses, "address")
-    initials = [at for at, text in enumerate(texts) if len(text) <= _MOST_SIGNS and text.isupper()
-                and _INITIALS.fullmatch(text)]
+    initials = [at for at, text in enumerate(texts) if len(text) <= _MOST_SIGNS and _INITIALS.fullmatch(text)
+                and all(map(opens_as_a_name, filter(is_letter, text)))]
     if len(initials) >= _FEWEST:
         yield _Marks(initials, "initials")
     counts = Counter(texts)

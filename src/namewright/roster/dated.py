@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
-from namewright.names.casing import begins_small
+from namewright.names.casing import begins_small, opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
@@ -197,7 +197,7 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
     placed = _are_placed([one.rest for one in found.values()])
     first = next(iter(found))
     above = sum(bool(line.text.strip()) for line in lines[:first]) <= _MOST_ABOVE
-    titled = share(one.rest[0].isupper() for one in found.values()) >= _NEARLY_ALL
+    titled = share(opens_as_a_name(one.rest) for one in found.values()) >= _NEARLY_ALL
     loud = share(one.rest.isupper() for one in found.values()) >= _HALF
     for at, line in enumerate(lines):
         opened = found.get(at)

@@ -105,7 +105,8 @@ _ROLE_WORDS = {
         presenza, nato il, nato/a il, telefone, autocarro, almoco, presenca, nasc, username, user name, user, login,
         password, passcode, pin, usuario, nombre de usuario, contrasena, clave, nom d'utilisateur, utilisateur, mot de
         passe, benutzername, benutzer, passwort, kennwort, nome utente, utente, parola chiave, nome de utilizador,
-        utilizador, nome de usuario, senha, palavra-passe""",
+        utilizador, nome de usuario, senha, palavra-passe,
+         geb.datum, geb. datum, geb.-datum, geb-datum, geburtsdat, data nasc, data de nasc, d. nasc, dt. nasc, d. nac""",
 }
 
 GOES_BY_WORDS = ("goes by", "be called", "known as", "nickname", "apodo", "le dicen", "preferred name")

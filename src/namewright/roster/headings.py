@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 
 from namewright.message import Message, message
-from namewright.names.casing import begins_small
+from namewright.names.casing import begins_small, opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, strip_numbering
@@ -116,6 +116,7 @@ _BETWEEN_DAYS = pattern(r"[-–/+&,.()]+")
 _WEEK = pattern(rf"{DAY_LETTER}(?:[-–/]{DAY_LETTER}){{1,4}}")  # without a sign between: initials, as MT
 _BETWEEN = pattern(r"[\s,;/()\[\]|·•–—:]+")
 _LAST_SIGN = pattern(r"\s[-–—]\s+(?=\S)")
+_INITIALLED_CHILD = pattern(r"[^\W\d_][\w’'-]+ [^\W\d_]\.\s+[-–—]\s")
 _PLACED = pattern(r"(?P<name>[^:;]{2,60}?)(?:,|\s+(?:[-–—]|(?P<arrow>→|⇒|[-=]>)))\s+(?P<place>\S.*)")
 
 
@@ -128,7 +129,7 @@ def heading_reason(text: str) -> Message | None:
     word followed by a number, a sign or nothing.
     """
     words = _words(text)
-    if not words or _is_said_to_be_a_name(strip_numbering(text)):
+    if not words or _is_said_to_be_a_name(strip_numbering(text)) or _is_marked_otherwise(words[0], text):
         return None
     if text.rstrip().endswith(":"):
         return message("roster.heading_colon")
@@ -162,7 +163,7 @@ def heads_adults(text: str) -> bool:
         return False
     parts = [part.split() for part in _BETWEEN_NAMES.split(text[label.end() :].strip(" .!"))]
     titled = len(parts) > 1 and all(len(part) > 1 and fold(part[0]) in TITLES for part in parts)
-    return titled or (fold(label[1]) in TEACHERS and all(part and part[0][0].isupper() for part in parts))
+    return titled or (fold(label[1]) in TEACHERS and all(part and opens_as_a_name(part[0]) for part in parts))
 
 
 def _is_summed(text: str) -> bool:
@@ -196,6 +197,13 @@ def _reason_by_opening(words: list[str], text: str) -> Message | None:
     if ":" in rest and _is_label(" ".join(words[: words.index(":")]), text):
         return message("roster.heading_label")
     return None
+
+
+def _is_marked_otherwise(first: str, text: str) -> bool:
+    """Say whether a first word has a mark that no total has, and an initial behind it: ``Totál B.``."""
+    typed = strip_numbering(text).rstrip("* ").split() if first in TOTALS else []
+    return len(typed) == _FEW and not typed[0].isascii() and typed[1][0].isupper() and (
+        INITIALLED.fullmatch(" ".join(typed)) is not None)
 
 
 def _counts_who_is_here(words: list[str]) -> bool:
@@ -445,6 +453,8 @@ def _is_beside_a_name(text: str) -> bool:
     match = _PLACED.fullmatch(strip_numbering(text)) if is_placed(text) else None
     last = _LAST_SIGN.split(match["place"])[-1] if match else ""  # Vost, Mira – Bruder in der Schule
     kin = bool(last) and fold(last.split()[0]) in OTHER_PEOPLE - TEACHERS
+    if _INITIALLED_CHILD.match(strip_numbering(text)) and not is_beside_class(fold(text.split()[0])):
+        return True
     return match is not None and (bool(match["arrow"]) or begins_small(last) or kin)
 
 
@@ -460,6 +470,8 @@ def _is_ours(words: list[str]) -> bool:
 def _is_label(label: str, text: str) -> bool:
     """Say whether the words before a colon are known, and label neither a name nor a number beside one."""
     if label in NUMBER_LABELS and len(text.split()) > 2:
+        return False
+    if label == "irma" and "\u00e3" not in text.lower().partition(":")[0]:  # a sister is an irmã
         return False
     role = HEADER_WORDS.get(label)
     if role is not None:

@@ -12,7 +12,7 @@ from itertools import dropwhile
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import is_state, is_word_about
-from namewright.roster.capitals import is_titled
+from namewright.roster.capitals import is_loud, is_titled
 from namewright.roster.heading_words import COLOURS, HEADING_WORDS
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_family, is_given, lean
@@ -31,7 +31,7 @@ def from_two_lines(lines: Sequence[Line]) -> list[Line]:
     """Return a line for each child, that of the part which stands first, or the lines as they are."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     names = list(dropwhile(lambda at: heading_reason(lines[at].text) is not None, filled)) if any(
-        lines[at].text.isupper() for at in filled[:_FEWEST]) else []
+        is_loud(lines[at].text) for at in filled[:_FEWEST]) else []
     pairs = list(zip(names[::2], names[1::2], strict=False))
     if len(names) % 2 or len(pairs) < _FEWEST or any(two != one + 1 for one, two in pairs):
         return list(lines)

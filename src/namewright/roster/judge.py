@@ -9,7 +9,7 @@ import re
 from collections.abc import Mapping, Sequence
 from functools import cached_property
 
-from namewright.names.casing import begins_small
+from namewright.names.casing import begins_small, opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
@@ -200,7 +200,7 @@ def _perhaps_behind(text: str) -> Several | None:
     if leads_to_names(within.before):
         return Several(within.parts, False) if known or several else None
     before = within.before
-    label = fold(before) in STATES or fold(before) in HEADER_WORDS or not before[0].isupper()
+    label = fold(before) in STATES or fold(before) in HEADER_WORDS or not opens_as_a_name(before)
     if label or opens_with_given(before) or (" " in before and is_titled(before)):
         return None
     signed = behind_a_word(text) is None

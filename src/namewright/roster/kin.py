@@ -14,7 +14,7 @@ from collections.abc import Mapping, Sequence
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
-from namewright.names.casing import begins_small
+from namewright.names.casing import begins_small, opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
@@ -133,7 +133,7 @@ def _of_others(text: str) -> tuple[Message, ...]:
 def _called_by_a_parent(text: str) -> str:
     """Return the child of ``Mamá Leo``, empty where something else is said; Oma Ida is a grandmother."""
     match = _DIRECT.fullmatch(text)
-    return match["child"] if match and fold(match["kin"]) in _MUMS_AND_DADS and not begins_small(match["child"]) else ""
+    return match["child"] if match and fold(match["kin"]) in _MUMS_AND_DADS and opens_as_a_name(match["child"]) else ""
 
 
 def _child_of(text: str) -> str:
@@ -145,14 +145,13 @@ def _child_of(text: str) -> str:
             name, bare = match[1], match[1][:-1]
             return name if owned is _OWNED or not is_given(bare) else bare
     of = _OF.match(text)
-    return of[2] if of and fold(of[1]) in _RELATED and not begins_small(of[2]) else ""
+    return of[2] if of and fold(of[1]) in _RELATED and opens_as_a_name(of[2]) else ""
 
 
 def _behind_a_parent(text: str) -> str:
     """Return the child by whom a parent is named that stands before it, empty where none is."""
     for form in _BEHIND:
-        if (match := form.fullmatch(text)) and fold(match["kin"]) in _PARENTS and (
-                not begins_small(match["child"])):
+        if (match := form.fullmatch(text)) and fold(match["kin"]) in _PARENTS and opens_as_a_name(match["child"]):
             return match["child"]
     return ""
 

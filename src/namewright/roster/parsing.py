@@ -21,6 +21,7 @@ from namewright.roster.kept import read_alike
 from namewright.roster.labels import labels
 from namewright.roster.limits import MAX_BYTES, MAX_LINES
 from namewright.roster.listed_twice import once_each, told_once
+from namewright.roster.own_tables import own_table
 from namewright.roster.pasted import Line
 from namewright.roster.row_drafts import Draft, draft_rows, note_repeats, one_of_each, settled
 from namewright.roster.rows import ONE_EACH, Entry
@@ -39,12 +40,16 @@ _KEPT_CHARACTERS = 250_000
 
 
 class _Rows(NamedTuple):
-    """A text whose rows are read and not yet settled: its lines cleaned and as typed, how they are laid out."""
+    """A text whose rows are read and not yet settled: its lines cleaned and as typed, how they are laid out.
+
+    ``own`` says that it is a table of ours, of which nothing is judged.
+    """
 
     clean: Sequence[Tidied]
     typed: Sequence[str]
     found: Unfolded
     drafts: Sequence[Draft]
+    own: bool = False
 
 
 def read_roster(
@@ -76,7 +81,8 @@ def _read(text: str, source: Message | str, part: NamePart, columns: str, names_
     known = (_rows if len(text) > _KEPT_CHARACTERS else _rows_lately)(lines, columns)
     unfolded, table = known.found.lines, known.found.table
     chosen = [settled(draft, part, names_in) for draft in known.drafts]
-    drafts = note_repeats(once_each(one_of_each(chosen, known.found, known.typed), known.found), unfolded)
+    each = chosen if known.own else once_each(one_of_each(chosen, known.found, known.typed), known.found)
+    drafts = note_repeats(each, unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(known.typed, known.clean, unfolded, drafts, children)
     if not children:
@@ -94,6 +100,8 @@ def _rows(typed: tuple[str, ...], columns: str) -> _Rows:
     """Read a text as far as that is the same for every part of the name that is practised."""
     lines = [typed[0].removeprefix("\ufeff"), *typed[1:]] if typed else []  # a byte order mark is no part of a name
     clean = [scrub(line) for line in lines]
+    if not columns and (own := own_table([line.text for line in clean])):
+        return _Rows(clean, lines, own.found, own.drafts, own=True)
     found = unfold([line.text for line in clean], columns)
     return _Rows(clean, _typed(lines, clean, found.lines), found, draft_rows(found))
 

@@ -12,7 +12,7 @@ from html import unescape
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
-from namewright.names.casing import begins_small
+from namewright.names.casing import begins_small, opens_as_a_name
 from namewright.patterns import pattern
 from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.known import is_given, opens_with_given
@@ -181,7 +181,7 @@ def _is_a_stop(place: str, names: str) -> bool:
     words = names.replace(",", " , ").split()
     joined = [word == "," or fold(word) in AND_WORDS for word in words]
     capital = [word for word, joins in zip(words, joined, strict=True) if not joins]
-    several = any(joined[1:-1]) and all(word[0].isupper() for word in capital)
+    several = any(joined[1:-1]) and all(map(opens_as_a_name, capital))
     told = len(place.split()) > _PLACE_AND_TIME or all(map(is_given, capital))
     return several and told and "," not in place and not is_given(place.split()[0])
 

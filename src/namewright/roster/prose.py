@@ -150,7 +150,8 @@ def _looked_at(line: str) -> _Looked | None:
 def _as_label(text: str) -> Labelled | None:
     """Return words that lead to names, as a label of them: ``Reading with Mia, Leo``."""
     within = behind_a_word(text)
-    led = within is not None and (within.led or leads_to_names(within.before))
+    days = within is not None and all(len(part) == 1 for part in within.parts)  # comedor M y J
+    led = within is not None and not days and (within.led or leads_to_names(within.before))
     return Labelled(within.before, within.before, ", ".join(within.parts)) if within and led else None
 
 

@@ -30,7 +30,7 @@ from namewright.roster.no_names import is_no_school, is_nobody
 from namewright.roster.numbers import is_of_figures
 from namewright.roster.pasted import CHAT, Line
 from namewright.roster.prose import is_sentence
-from namewright.roster.rows import ONE_EACH, Entry, LeftOut, read_row, settle
+from namewright.roster.rows import ONE_EACH, TWO_CHILDREN, Entry, LeftOut, read_row, settle
 from namewright.roster.shares import are_in_a_row, share
 from namewright.roster.unfolding import Unfolded
 from namewright.roster.unlike import perhaps_unlike
@@ -42,6 +42,7 @@ _ASIDE = pattern(r"\S+(?:[,;:]|\s+[-–—=/(])\s*\S")  # Xobrel, needs help
 _COUNTED_INSIDE = pattern(r"\b1[.)]\s?[^\W\d_].*[,;]\s*2[.)]\s?[^\W\d_]", needs="1")  # Rose: 1. Mia, 2. Leo
 _LABEL = pattern(r"([^\W\d_]{2,15})\s?(?::|[-–—]) +(?=[^\W\d_a-z])", needs=":-–—")
 _INITIALS = pattern(r"([^\W\d_][^:]{1,30}):\s+(?:[^\W\d_]\.\s?){2,3}", needs=":.")
+_TWO_APART = pattern(r"\s*[^\W\d_]\S*(?:\t| {3,})[^\W\d_]\S*\s*")
 _TITLED = pattern(r"[^\W\d_a-z][^\W\d_]+ +[^\W\d_a-z]")
 _IF_CHILD = message("roster.if_child")  # a header that is judged by what stands below it may be one after all
 _ENOUGH, _MOSTLY = 3, 0.6  # rows, and the share of them that is written as names are
@@ -81,7 +82,18 @@ def draft_rows(found: Unfolded) -> list[Draft]:
         else:
             drafts.append(_draft_row(row, table, found))
     sure = _without_small([_doubted(draft, found) for draft in drafts], found)
-    return _with_second_words(_without_merged([_without_no_school(draft, found) for draft in sure], found), found)
+    apart = _without_merged([_without_no_school(draft, found) for draft in sure], found)
+    return _with_second_words(_asked_alike(apart, found), found)
+
+
+def _asked_alike(drafts: list[Draft], found: Unfolded) -> list[Draft]:
+    """Ask about two words far apart on a line where those of another one are asked about: ``Petra     Leo``."""
+    apart = {draft.row.line for draft in drafts if _TWO_APART.fullmatch(found.lines[draft.row.line].text)}
+    if found.table.delimiter or not any(SEVERAL in draft.notes or TWO_CHILDREN in draft.notes for draft in drafts
+                                        if draft.row.line in apart):
+        return drafts
+    return [Draft(draft.row, Outcome.LEFT_OUT, notes=(TWO_CHILDREN,)) if draft.entry and draft.row.line in apart
+            else draft for draft in drafts]
 
 
 def _with_second_words(drafts: list[Draft], found: Unfolded) -> list[Draft]:

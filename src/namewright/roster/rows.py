@@ -313,12 +313,19 @@ def _comma_behind_family(whole: str, title: str) -> str:
 def _read_choice(
     texts: dict[Role, str], by_role: dict[Role, list[tuple[int, str]]], table: Table, notes: list[Message]
 ) -> Choice:
+    return read_choice_cells(texts, notes, hand_title=_title(by_role.get(Role.HAND, ()), table),
+                             height_title=_title(by_role.get(Role.LINE_HEIGHT, ()), table))
+
+
+def read_choice_cells(
+    texts: dict[Role, str], notes: list[Message], *, hand_title: str = "", height_title: str = ""
+) -> Choice:
+    """Read the settings of a child from the cells of a row, by the role of their columns."""
     part, literal = read_practise(texts.get(Role.PRACTISE, ""), notes)
-    title = _title(by_role.get(Role.LINE_HEIGHT, ()), table)
     return Choice(
         support=read_support(texts.get(Role.SUPPORT, ""), notes),
-        hand=read_hand(texts.get(Role.HAND, ""), _title(by_role.get(Role.HAND, ()), table), notes),
-        line_height_mm=read_line_height(texts.get(Role.LINE_HEIGHT, ""), title, notes),
+        hand=read_hand(texts.get(Role.HAND, ""), hand_title, notes),
+        line_height_mm=read_line_height(texts.get(Role.LINE_HEIGHT, ""), height_title, notes),
         part=part,
         literal=literal,
         letters=texts.get(Role.LETTERS, ""),

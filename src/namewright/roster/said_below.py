@@ -17,7 +17,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_state, is_word_about, strip_numbering
-from namewright.roster.capitals import is_titled
+from namewright.roster.capitals import is_loud, is_titled
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.headers import header_role, is_about_somebody_else
 from namewright.roster.heading_words import COLOURS
@@ -70,7 +70,18 @@ def without_said_below(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]]:
     blocks = _labelled_below(texts) or _set_in_below(texts) or _shouted_below(texts) or _spoken_below(texts)
     known = Children([(at, block.owner) for at, block in enumerate(blocks)])
     said = {at: _told(lines[at], said, known) for block in blocks for at, said in block.below.items()}
+    said |= {at: Aside(lines[at], (message("roster.unlike", words=texts[at].strip()[:60]),), asked=True)
+             for at in _apart_above(texts, said, len(blocks))}
     return [line for at, line in enumerate(lines) if at not in said], [said[at] for at in sorted(said)]
+
+
+def _apart_above(texts: Sequence[str], said: Mapping[int, Aside], count: int) -> list[int]:
+    """Return the first line where an empty one parts it from names that all have lines below, and nobody knows it."""
+    filled = [at for at, text in enumerate(texts) if any(map(is_letter, text))]
+    first = filled[0] if count >= _OFTEN else -1
+    owners = sum(at not in said for at in filled)
+    apart = owners == count + 1 and first + 1 not in said and not texts[first + 1].strip() if first >= 0 else False
+    return [first] if apart and not opens_with_given(texts[first]) and not heading_reason(texts[first]) else []
 
 
 def _told(line: Line, said: _Said, known: Children) -> Aside:
@@ -172,7 +183,7 @@ def _spoken_below(texts: Sequence[str]) -> list[_Block]:
     blocks = list(_blocks(texts, said))
     words = [one.words for one in said.values()]
     if len(blocks) < _FEW or sum(len(block.below) for block in blocks) < len(said) or not all(
-            block.owner.isupper() for block in blocks) or share(map(str.isupper, names)) < _NEARLY_ALL:
+            is_loud(block.owner) for block in blocks) or share(map(is_loud, names)) < _NEARLY_ALL:
         return []
     return blocks if _are_children([block.owner for block in blocks], words) else []
 
@@ -180,7 +191,7 @@ def _spoken_below(texts: Sequence[str]) -> list[_Block]:
 def _is_spoken(text: str) -> bool:
     """Say whether a line goes on in small letters as no name does, or is one word about a child."""
     words = text.split()
-    if not words or text.isupper() or NAME_LABEL.match(text):
+    if not words or is_loud(text) or NAME_LABEL.match(text):
         return False
     small = any(begins_small(word) and fold(word) not in PARTICLES and len(word) > 1 for word in words[1:])
     return small or (len(words) == 1 and is_word_about(words[0]))

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from namewright.named_tuples import NamedTuple
+from namewright.names.casing import opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.columns import WIDE_SPACE, split_cells
@@ -129,7 +130,7 @@ def _is_plan(seats: _Seats) -> bool:
 
 def _are_all_different(names: Sequence[str]) -> bool:
     """Say whether cells hold a name each and hardly one again, as no column of a table about children does."""
-    return len(set(map(fold, names))) >= _NEARLY_ALL * len(names) and all(name[0].isupper() for name in names)
+    return len(set(map(fold, names))) >= _NEARLY_ALL * len(names) and all(map(opens_as_a_name, names))
 
 
 def _are_children(column: Sequence[str], *, few: bool) -> bool:

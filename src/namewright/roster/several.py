@@ -9,7 +9,7 @@ import re
 from collections.abc import Sequence
 
 from namewright.named_tuples import NamedTuple
-from namewright.names.casing import begins_small
+from namewright.names.casing import begins_small, opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
@@ -325,7 +325,7 @@ def _are_two_wholes(first: Sequence[str], second: Sequence[str]) -> bool:
 def _are_names_by_shape(parts: Sequence[str]) -> bool:
     """Say whether parts that are on no list can be nothing but names: whole ones, or many, all with capitals."""
     words = [BRACKETS.sub(" ", part).split() for part in parts]
-    titled = all(word[0].isupper() or word.lower() in PARTICLES for each in words for word in each)
+    titled = all(opens_as_a_name(word) or word.lower() in PARTICLES for each in words for word in each)
     whole = all(1 < len(each) <= _TRIPLE for each in words)
     return titled and (whole or len(parts) >= _MANY)
 
@@ -376,7 +376,7 @@ def _by_dash(text: str, masked: str) -> Several | None:
         return None
     if not all(is_given(each[0]) for each in words):
         alike = len({len(each) for each in words}) == 1 and len(words[0]) <= _TRIPLE
-        titled = all(word[0].isupper() for each in words for word in each)
+        titled = all(opens_as_a_name(word) for each in words for word in each)
         unlisted = not any(is_given(each[0]) for each in words) or all(len(each) == 1 for each in words)
         return Several(tuple(parts), False) if alike and titled and unlisted else None
     single = all(len(each) == 1 for each in words)
@@ -399,7 +399,7 @@ def _in_a_row(words: list[str], *, alone: bool) -> Several | None:
     given = sum(lean(word) > 0 for word in words)
     families = sum(lean(word) < 0 for word in words)
     if 4 * given < 3 * len(words) or (families and (families > 1 or len(words) < 2 * _MANY)):
-        row = alone and all(word[0].isupper() for word in words) and not lean(words[0]) > 0 > lean(words[-1])
+        row = alone and all(map(opens_as_a_name, words)) and not lean(words[0]) > 0 > lean(words[-1])
         unsure = len(words) >= _MANY or row
         return Several(tuple(words), False) if unsure else None
     return Several(tuple(words), alone or len(words) >= _MANY)

@@ -12,6 +12,7 @@ from itertools import pairwise, takewhile
 
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
+from namewright.names.casing import opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
@@ -183,7 +184,7 @@ def is_plain_title(text: str) -> bool:
 def _is_a_child(text: str) -> bool:
     """Say whether a given name stands beside a word of titles, which may be a family: ``DOCTOR Bina``."""
     words = text.split()
-    return len(words) > 1 and any(lean(word) > 0 and word[0].isupper() for word in words)
+    return len(words) > 1 and any(lean(word) > 0 and opens_as_a_name(word) for word in words)
 
 
 def _may_be_a_name(title: str) -> bool:

@@ -6,6 +6,7 @@ import re
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
+from namewright.names.casing import opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
@@ -36,5 +37,5 @@ def struck_off(text: str) -> Struck:
         return Struck(" ".join(_STRUCK.sub(" ", text).split()))
     words = _LINE_THROUGH.sub("", next(filter(None, match.groups()))).strip()
     behind = _ASIDE.sub(" ", text[match.end() :]).split()
-    asked = any(word[0].isupper() and is_given(word) for word in behind)
+    asked = any(opens_as_a_name(word) and is_given(word) for word in behind)
     return Struck(text, message("roster.struck_off", words=words[:60]), asked)

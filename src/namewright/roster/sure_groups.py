@@ -11,7 +11,7 @@ import re
 from collections.abc import Sequence
 from itertools import chain
 
-from namewright.names.casing import begins_small
+from namewright.names.casing import begins_small, opens_as_a_name
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
@@ -46,7 +46,7 @@ def is_of_adults(label: str) -> bool:
 def is_of_one_adult(label: str) -> bool:
     """Say whether a label is a grown-up by name: ``Frau Vost``, ``Mr. Tarn (4 seats)``; no ``Teachers``."""
     words = BRACKETS.sub(" ", label).split()
-    return len(words) > 1 and fold(words[0].rstrip(".")) in TITLES and words[1][0].isupper()
+    return len(words) > 1 and fold(words[0].rstrip(".")) in TITLES and opens_as_a_name(words[1])
 
 
 def are_led_by_adults(labels: Sequence[str], names: Sequence[Sequence[str]]) -> bool:

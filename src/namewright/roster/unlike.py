@@ -18,7 +18,7 @@ from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import heads_a_name, is_word_about, strip_numbering, take_beside
 from namewright.roster.block_heads import block_heads
-from namewright.roster.capitals import is_titled
+from namewright.roster.capitals import is_loud, is_titled
 from namewright.roster.care_words import CARE
 from namewright.roster.class_words import opens_as_class
 from namewright.roster.columns import stray_cells
@@ -129,7 +129,8 @@ def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
     ``Love, Kirk`` ends none where most lines are written so. Of a long signature the first line is sure.
     """
     places, pairs = list(filled), {at: _is_pair(text) for at, text in filled.items()}
-    mostly_pairs = are_most(pairs.values(), _MOSTLY, _ENOUGH)
+    mostly_pairs = are_most((pair for at, pair in pairs.items() if pair or not heading_reason(filled[at])),
+                            _MOSTLY, _ENOUGH)  # without the headings of groups
     sure: list[int] = []
     perhaps: list[int] = []
     for order, at in enumerate(places[1:], 1):
@@ -194,6 +195,7 @@ def _is_pair(text: str) -> bool:
 @keeps_names(1024)
 def is_closing(text: str) -> bool:
     """Say whether a line ends a letter: ``Thanks, Mrs Vale``, ``By Monday? Thank you!``, ``Vielen Dank und Grüße``."""
+    text = _IN_BRACKETS.sub("", text) if text.rstrip().endswith(")") else text  # Love (twins)
     clause = _FIRST_CLAUSE.match(_ASKED.split(text.strip())[-1].lstrip("¡>* "))
     opening = clause[0].strip() if clause else ""
     words = fold(opening).split()
@@ -385,16 +387,16 @@ def _odd(filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
     whole = (are_most((count > 1 for count in size), _MOSTLY, _ENOUGH)  # few may be one unknown word
              and are_most((count > 1 for count in named), _NEARLY_ALL, _ENOUGH))
     half = are_most((len(_worded(_before_remark(name))) > 1 for name in names.values()), _HALF, _ENOUGH)
-    loud = are_most((not text.isupper() for text in filled.values()), _MOSTLY, _ENOUGH)
-    shouted = [name for name in names.values() if name.isupper() and " " not in name]
+    loud = are_most((not is_loud(text) for text in filled.values()), _MOSTLY, _ENOUGH)
+    shouted = [name for name in names.values() if is_loud(name) and " " not in name]
     heads = sum(not is_given(name) for name in shouted) > 1  # HIGH, MIDDLE, LOW
     for at, name in names.items():
         words = _worded(_before_remark(name))
         lone = whole and len(words) == 1
-        shout = loud and len(words) == 1 and name.isupper() and (heads or not is_given(words[0].strip(",!")))
+        shout = loud and len(words) == 1 and is_loud(name) and (heads or not is_given(words[0].strip(",!")))
         counted = half and len(words) == 1 and any(map(str.isdigit, _IN_BRACKETS.sub("", name)))
         if (small[at] and titled and ((level and _is_set_in(filled[at])) or fold(name) in CARE)) or (
-                shout or (loud and is_shouted(name)) or (lone and loud and name.isupper()) or counted or (
+                shout or (loud and is_shouted(name)) or (lone and loud and is_loud(name)) or counted or (
                 half and fold(name) in _DATED)):
             yield at, name
             continue

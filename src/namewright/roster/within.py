@@ -18,7 +18,7 @@ from namewright.roster.heading_words import HEADING_WORDS, NO_SCHOOL
 from namewright.roster.known import is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.names_in_text import BETWEEN_NAMES, EDGES, is_small
 from namewright.roster.several import is_titled_name, may_be_a_name
-from namewright.roster.vocabulary import ADULTS, AND, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import ADULTS, AND, OTHER_PEOPLE, TITLES, fold, word_set
 from namewright.store import keeps_names
 
 _SIGN = pattern(r"(?P<before>[^,;&+]{2,60}?)(?:\s?:\s+|\s+[-–—]\s+|\s*(?:→|⇒|->|=>)\s*)(?=[^\W\d_])")
@@ -30,6 +30,10 @@ _SUBJECTS = frozenset(("math",))
 _OTHERS = TITLES | OTHER_PEOPLE
 _ADULTS = ADULTS | OTHER_PEOPLE
 _LONGEST, _WHOLE = 200, 2
+_COMES = word_set("""
+    is coming, is in, comes, comes too, kommt, kommt mit, kommt auch, ist dabei, ist mit dabei, va, va tambien, viene,
+    se apunta, vient, vient aussi, participe, sera la, partecipa, viene anche, vem, vai, participa, tambem vai""")
+"""What a parent answers for a child, behind its name."""
 
 
 class Within(NamedTuple):
@@ -88,7 +92,8 @@ def is_of_a_day(text: str) -> bool:
     Every word with a capital is of a day, or an adult’s behind a title; and of the words in each part, one is of a day.
     What may be a child’s name alone or whole is none: ``Gita``, ``Saida Conte``.
     """
-    if may_be_a_child(text):
+    words = [word for word in text.split() if any(map(is_letter, word))]
+    if may_be_a_child(" ".join(words)) or _says_what_a_child_does(words):
         return False
     if fold(text.strip(EDGES)) in _PHRASES:
         return True
@@ -107,6 +112,12 @@ def may_be_a_child(text: str) -> bool:
     of_day = word in DAY_WORDS and not (len(rest) == 1 and _is_a_family(rest[0]))  # saida, gita
     small = len(rest) == 1 and begins_small(first) and not of_day  # anton sonntag; Rose reads is a note
     return named and (not rest or small or not begins_small(rest[0])) and first[-1] not in ",:"
+
+
+def _says_what_a_child_does(words: Sequence[str]) -> bool:
+    """Say whether a given name that is a word of a day as well stands before words of coming: ``Saida ist dabei``."""
+    bare = [fold(word.strip(EDGES)) for word in words]
+    return len(bare) > 1 and lean(bare[0]) > 0 and " ".join(bare[1:]) in _COMES
 
 
 def _is_a_family(word: str) -> bool:

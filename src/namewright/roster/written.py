@@ -19,6 +19,8 @@ WORDS = {"given": "First name", "family": "Family name", "goes_by": "Goes by", "
          "language": "Language"}
 NOTES = "Notes"
 """The title of a column that holds no part of a name."""
+NOT_READ = "Not read"
+"""The title of the column of lines that are no children: no other list has it (``own_tables``)."""
 _CHOICES = ("hand", "support")
 
 
@@ -67,7 +69,7 @@ def line_by_line(lines: Sequence[Written | str]) -> str:
     children = [line for line in lines if not isinstance(line, str)]
     columns = [(key, cell) for key, cell in _CELLS.items() if key in ("given", "family") or any(map(cell, children))]
     beside = [""] * len(columns)
-    return _lines([[*(WORDS[key] for key, _ in columns), NOTES],
+    return _lines([[*(WORDS[key] for key, _ in columns), NOT_READ],
                    *((([*beside, line] if line.strip() else []) if isinstance(line, str) else
                       [*(cell(line) for _, cell in columns), ""]) for line in lines)])
 
