@@ -63,7 +63,10 @@ def bulleted(rng: random.Random, some: Sequence[Person]) -> Made:
 
 @shape(CLEAN)
 def capitals_family_first(rng: random.Random, some: Sequence[Person]) -> Made:
-    return lines(some, lambda one: f"{one.family.upper()} {one.given}" if len(one.family) > 2 else full(one))
+    def loud(one: Person) -> bool:  # a script without capitals tells by none which name is the family's
+        return len(one.family) > 2 and one.family.upper() != one.family.lower()
+
+    return lines(some, lambda one: f"{one.family.upper()} {one.given}" if loud(one) else full(one))
 
 
 @shape(CLEAN, HEADED)

@@ -316,3 +316,35 @@ def test_a_family_called_as_letters_end_stands_in_groups_of_families() -> None:
     text = ("Ms. Kidd's kids\nRitter, Aimee\nBest, Haley\nHernandez, Destiny\n3 kids\n\nMr. Gates's kids\nGiles, Tracey\n"
             "Beasley, Shawn\n2 kids")
     assert [child.practice for child in read_roster(text).children] == ["Aimee", "Haley", "Destiny", "Tracey", "Shawn"]
+
+
+@pytest.mark.parametrize("day", ["Lundi", "Lunes", "Montag", "Monday", "Lunedì", "Segunda"])
+@pytest.mark.parametrize("bullet", ["□", "●", "-", "✓"])
+def test_a_day_without_a_bullet_is_asked_about_over_lines_with_one(day: str, bullet: str) -> None:
+    """Behind an empty line it was a child as they are."""
+    names = ("Tami", "Samuel", "Karla", "Phyllis")
+    roster = read_roster(f"Modifié hier, 21:14\n\n{day}\n" + "\n".join(f"{bullet} {name}" for name in names))
+    assert [child.practice for child in roster.children] == [*names]
+    assert len(read_roster(f"{bullet} {day}\n{bullet} Mia\n{bullet} Leo").children) >= 2
+
+
+def test_a_line_that_opens_a_block_as_headings_do_is_asked_about() -> None:
+    text = "Bus 4\nAimyas K.\n\nBus 12 (blue)\nDihom T.\n\nWalkers\nBress L.\n\nAfter-care\nRouk L."
+    roster = read_roster(text)
+    assert [child.practice for child in roster.children] == ["Aimyas", "Dihom", "Bress", "Rouk"]
+    assert len(read_roster(text.replace("After-care", "Mia")).children) == 5
+
+
+@pytest.mark.parametrize("title", ["Custodia", "Carnevale", "Garda"])
+def test_a_title_in_latin_letters_over_names_in_others_is_asked_about(title: str) -> None:
+    """It is a name, too; but nobody of the class is written so."""
+    roster = read_roster(f"{title}\n\nХарбингър Четрафилски\nНеделчо Мустакова\nРанчо Куртакова")
+    assert [child.practice for child in roster.children] == ["Харбингър", "Неделчо", "Ранчо"]
+
+
+@pytest.mark.parametrize("sign", [" – ", ": "])
+def test_a_familys_name_apart_over_names_with_remarks_is_asked_about(sign: str) -> None:
+    names = ("Mlungisi", "Nobuhle", "Sphiwe", "Gugu", "Nomvula")
+    text = "Carnevale\n\n" + "\n".join(f"{name}{sign}{what}" for name, what in zip(
+        names, ("???", "strega", "farfalla", "tigre", "???"), strict=True))
+    assert [child.practice for child in read_roster(text).children] == [*names]

@@ -435,6 +435,8 @@ def _tells_of_a_child(text: str) -> bool:
     if said and not _is_said_of_a_place(text) and begins_small(bare[said.end() :]) and (
             INITIALLED.fullmatch(said[1]) or (is_given(said[1].split()[0]) and len(said[1].split()) == _FEW)):
         return True
+    if said and bare[said.end()] == "?" and len(said[1].split()) == _FEW and is_titled(said[1]):
+        return not any(map(is_beside_class, map(fold, said[1].split())))  # nobody asks what a class is
     words = bare.split()
     return len(words) > _LONGEST_CLASS and lean(words[0]) > 0 and begins_small(words[1]) and (
         fold(words[1]) not in OF_THE)

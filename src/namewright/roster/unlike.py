@@ -47,6 +47,7 @@ _WHOLE = 3  # whole names that show how the children are written
 _SHORT_DAY = 3  # letters
 _BELOW = 2  # names under a title
 _STEP = 2  # spaces that set a line in
+_LATIN_END = "\u0370"  # the first letter behind those of Latin
 _LEGEND = pattern(r"\s*(\*+|†|‡|°|\(\*+\)|\[[a-z\d]\])\s*[=:–-]?\s*\S", needs="*†‡°([")
 _SIGNS = frozenset(",:;/")
 _REMARK_SIGN = pattern(r":\s+(?=\S)|\s[-–—]\s+(?=\S)")
@@ -89,7 +90,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
     rest = {at: text for at, text in filled.items() if at not in found and not text.rstrip().endswith(":")}
     places = (*blocks.doubtful, *groups.doubtful, *perhaps, *named)
     doubtful = (*_only_dated(rest), *_underlined(texts, rest), *_over_a_block(texts, rest), *_set_apart(texts, rest),
-                *_odd(rest),
+                *_odd(rest), *_open_as_others(texts, rest),
                 *_labelled(rest), *_before_an_adult(rest), *_jobs(rest), *_of_two_words(rest),
                 *((at, rest[at]) for at in places if at in rest))
     return found | {at: perhaps_unlike(text) for at, text in doubtful} | _only_day(texts, rest)
@@ -238,11 +239,19 @@ def _only_day(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, Unli
     above = min(filled, default=0)
     first = above in days and not any(map(str.strip, texts[:above])) and len(filled[above].strip()) > _SHORT_DAY and (
         heading_reason(filled[above]) is None)
-    if not first and (len(days) != 1 or not days[0] or not texts[days[0] - 1].strip() or any(
-            heading_reason(text) for at, text in filled.items() if at not in days)):
+    if not first and not _are_bulleted_below(filled, days) and (
+            len(days) != 1 or not days[0] or not texts[days[0] - 1].strip() or any(
+                heading_reason(text) for at, text in filled.items() if at not in days)):
         return {}
     asked = message("roster.perhaps_heading", words=filled[days[0]].strip()[:60])
     return {days[0]: Unlike((asked,), doubtful=True, told=True)}
+
+
+def _are_bulleted_below(filled: Mapping[int, str], days: Sequence[int]) -> bool:
+    """Say whether one day has no bullet, where all lines below it have one: ``Lundi``, over ``□ Mia``."""
+    bulleted = [strip_numbering(text) != text.strip() for at, text in filled.items() if days and at > days[0]]
+    return len(days) == 1 and len(bulleted) >= _BELOW and all(bulleted) and (
+        strip_numbering(filled[days[0]]) == filled[days[0]].strip())
 
 
 def _heads(filled: Mapping[int, str]) -> Iterator[int]:
@@ -294,8 +303,32 @@ def _set_apart(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[tupl
     several = len(others) > 1 if not apart else len(others) == 1 and "," in filled[others[0]]
     sizes = {len(filled[at].split()) for at in others}
     unlike = len(words) not in sizes or share(opens_with_given(strip_numbering(filled[at])) for at in others) >= _HALF
-    if several and bare and words and unlike and not any(map(is_known, words)):
+    below = [filled[at] for at in others]
+    told = share(_REMARK_SIGN.search(line) is not None for line in below) >= _NEARLY_ALL  # and a family's is not
+    named = any(map(is_given if told else is_known, words)) and not _is_of_another_script(text, below)
+    if several and bare and words and unlike and not named:
         yield first, text
+
+
+def _open_as_others(texts: Sequence[str], filled: Mapping[int, str]) -> Iterator[tuple[int, str]]:
+    """Yield lines that open blocks as headings open others, where no name is written so: ``After-care``."""
+    opening = {at for at, text in enumerate(texts) if text.strip() and not (at and texts[at - 1].strip())
+               and any(map(str.strip, texts[at + 1 : at + 2]))}
+    alone = [at for at in sorted(opening) if at in filled and heading_reason(filled[at]) is None]
+    sizes = {len(filled[at].split()) for at in filled if at not in opening}
+    if len(opening) - len(alone) >= _BELOW and min(sizes, default=0) > 1 and not any(
+            opens_with_given(filled[at]) for at in alone):
+        yield from ((at, filled[at].strip()) for at in alone if len(filled[at].split()) not in sizes)
+
+
+def _is_of_another_script(text: str, others: Sequence[str]) -> bool:
+    """Say whether a line is in Latin letters where none opens another one: ``Custodia``, over Bulgarian names."""
+    return _opens_latin(text) and not any(map(_opens_latin, others))
+
+
+def _opens_latin(text: str) -> bool:
+    letter = next(filter(is_letter, text), "")
+    return bool(letter) and letter < _LATIN_END
 
 
 def _names_a_group(words: Sequence[str], in_order: bool) -> bool:
