@@ -52,7 +52,7 @@ def test_other_arrows_stay_as_they_are(text: str) -> None:
     assert from_arrows(lines) == lines
 
 
-@pytest.mark.parametrize("sign", [" -> ", " – ", " → "])
+@pytest.mark.parametrize("sign", [" -> ", " – ", " → ", ": "])
 @pytest.mark.parametrize("schools", [
     ("Lakeview School", "Mill Road School", "Oak Hill Primary", "St Anne's School", "moving away"),
     ("Escuela El Pinar", "Colegio Monte", "Colegio Sur", "Escuela Nueva", "se muda"),

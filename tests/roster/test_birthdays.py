@@ -117,3 +117,11 @@ def test_a_child_with_an_age_below_two_birthdays_stays() -> None:
 def test_a_child_called_as_a_month_or_day_has_a_birthday_among_others(form: str, name: str, day: str) -> None:
     text = "\n".join(form.format(one) + day for one in ("Nikol", name, "Otis", "Xobrel"))
     assert [child.practice for child in read_roster(text).children] == ["Nikol", name, "Otis", "Xobrel"]
+
+
+@pytest.mark.parametrize("word", ["Cumpleaños", "Birthday", "Geburtstag", "Anniversaire", "Compleanno", "Aniversário"])
+def test_a_family_name_that_is_a_word_of_ours_stands_in_a_calendar(word: str) -> None:
+    """Tao He was an event of the class, and lost."""
+    names = ("Ping Shao", "Qiang Yao", "Ana Dai", "Tao He", "Lou Lei")
+    roster = read_roster("\n".join(f"{word}: {name}" for name in names))
+    assert [child.practice for child in roster.children] == [name.split()[0] for name in names]

@@ -129,3 +129,18 @@ def test_the_only_child_of_a_first_month_is_no_title(title: str, months: tuple[s
     text = (f"{title}\n{months[0]}\n13 – Châu DƯƠNG\n\n{months[1]}\n16 – Ánh NGUYỄN\n\n{months[2]}\n1 – Jane VŨ\n"
             "18 – Mai HOÀNG")
     assert [child.practice for child in read_roster(text).children] == ["Châu", "Ánh", "Jane", "Mai"]
+
+
+@pytest.mark.parametrize("word", ["Baan", "Bahn", "Carril", "Lane"])
+def test_a_count_that_ends_once_in_a_colon_is_over_names(word: str) -> None:
+    """The last one had none, and its word is somebody's name."""
+    text = f"{word} 1:\nVirág\nPetra\n{word} 2 – Vass:\nMarcell\nMarianna\n{word} 3\nJolán"
+    assert [child.practice for child in read_roster(text).children] == [
+        "Virág", "Petra", "Marcell", "Marianna", "Jolán"]
+
+
+@pytest.mark.parametrize("sign", ["💛", "⭐", "🌟", "❤"])
+def test_a_name_with_a_heart_is_no_head_over_those_with_bullets(sign: str) -> None:
+    """Two children were lost, for the heart hid that they are known."""
+    text = f"Segue a lista para os cartões\n• Alveiro\n{sign} Manuela 🌟\n• Dario\n{sign} Xobrel\n• Edi 🌟"
+    assert [child.practice for child in read_roster(text).children] == ["Alveiro", "Manuela", "Dario", "Xobrel", "Edi"]

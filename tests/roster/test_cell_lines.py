@@ -93,3 +93,23 @@ def test_blanks_to_fill_in_make_no_second_word_of_a_name() -> None:
     names = ["Lathdler", "Vounbu", "Veipes", "Falnyy", "Keilkwe", "Gadlitri", "Medlum", "Themmith"]
     roster = read_roster("\n".join(["Children (8)", *(f"{name} ____" for name in names)]))
     assert [child.practice for child in roster.children] == names
+
+
+@pytest.mark.parametrize(("title", "adults"), [
+    ("Enfants (4)", "Adultes : Pavla Mach"), ("Children (4)", "Adults: Ada Moss"), ("Kinder (4)", "Erwachsene: Ida"),
+    ("Niños (4)", "Adultos: Ada Moss"), ("Bambini (4)", "Adulti: Ada Moss"), ("Crianças (4)", "Adultos: Ada Moss"),
+])
+def test_family_and_given_names_below_a_count_are_no_titles(title: str, adults: str) -> None:
+    """A child was the title of a column, and two stood in one row."""
+    names = ["Králová, Libuše", "Malá, Viktorie", "Šimková, Mahulena", "Šťastná, Stanislava"]
+    text = "\n".join((f"{title}", *names, "", adults))
+    assert [child.given for child in read_roster(text).children] == [name.split(", ")[1] for name in names]
+
+
+@pytest.mark.parametrize("title", ["Enfants (4)", "Children (4)", "Kinder (4)", "Niños (4)", "Bambini (4)"])
+def test_a_count_of_children_is_no_title_of_a_column(title: str) -> None:
+    names = ["Samuel Okonkwo", "David Abiola", "Gabriel Obasanjo", "Simon Balogun"]
+    text = "\n".join(("Exercice", "", title, *(f"{name} ____" for name in names), "", "Adultes :", "Paul Oyekan ____",
+                      "Mary Ibrahim ____"))
+    read = [child.practice for child in read_roster(text).children]
+    assert [name for name in read if name != "Exercice"] == ["Samuel", "David", "Gabriel", "Simon"]

@@ -206,3 +206,10 @@ def test_a_first_child_of_whom_something_is_told_is_no_title(one: str, two: str)
     """Others further down have small words beside them, too."""
     text = f"בן לוין;{one}\nאסיל אוחיון;\nאווה אבו ראס;\nמרום יעקבי;\nאדיר ותד;{two}\nשירי פז;"
     assert [child.practice for child in read_roster(text).children] == ["בן", "אסיל", "אווה", "מרום", "אדיר", "שירי"]
+
+
+def test_a_first_row_without_a_first_cell_is_judged() -> None:
+    """It raised an error."""
+    text = ("\t\tLes Lapins\t\t\tLes Renards\n1\tΑγγελική\t\t1\tΤιμοθέα\n2\tΧριστόφορος\t\t2\tΊων\n"
+            "3\tΡάλλης\t\t3\tΙσμήνη\n\t\t\t4\tλΉ-ΔΑ")
+    assert len(read_roster(text).children) >= 6

@@ -39,3 +39,14 @@ def test_two_names_under_one_word_and_a_word_under_each_name_stay_children(text:
     practised = [child.practice for child in read_roster(text).children]
     assert {"Mira", "Tilo", "Ana"} <= set(practised)
     assert not {"Table", "Nuts", "nuts"} & set(practised)
+
+
+@pytest.mark.parametrize(("title", "given"), [("Star Award", "presented to"), ("Victoria", "entregue a"),
+                                              ("Étoile", "remis à"), ("Stella", "conferito a")])
+def test_a_certificate_may_be_called_as_a_child_is(title: str, given: str) -> None:
+    """It was a child on each of the pages, and the children on them were none."""
+    names = ("Gimfythjil", "Rolnye", "Záyousmys", "Géthjei")
+    reasons = ("for trying hard", "for super reading", "for trying hard", "for trying hard")
+    text = "\n----------\n".join(f"{title}\n{given}\n{name}\n{why}\nSigned: Zaix Dlalyek\n01.06.25"
+                                 for name, why in zip(names, reasons, strict=True))
+    assert [child.practice for child in read_roster(text).children] == [*names]

@@ -296,3 +296,11 @@ def test_days_by_a_letter_behind_a_child_name_nobody(said: str) -> None:
     """It was told to be about children called M and J, and its own child was lost."""
     roster = read_roster(f"Artis K (media jornada)\nĀdams K {said}\nDāvis R {said}\nAnnija S\nVilma Z\nJānis M")
     assert practised(roster) == ["Artis", "Ādams", "Dāvis", "Annija", "Vilma", "Jānis"]
+
+
+@pytest.mark.parametrize("line", ["Per Kristoffersen (Di/Do) ab 3.11.", "Per Vost kommt ab 3.11.", "Dan Tarn ab 12.1."])
+def test_the_dot_of_a_date_ends_no_sentence(line: str) -> None:
+    """Of a child called as a sentence opens it was told that nobody is in it."""
+    roster = read_roster(f"Vormittag\nKari Tangen (Di/Do)\nGunnar Simonsen\nTrond Engen\n\nNachmittag\n{line}")
+    assert practised(roster)[:3] == ["Kari", "Gunnar", "Trond"]
+    assert roster.lines[-1].outcome in (Outcome.CHILD, Outcome.LEFT_OUT)

@@ -47,3 +47,22 @@ def test_lines_that_hang_together_like_a_chain_stay(text: str) -> None:
     """What is said in one line and stands first in the next is a child’s own line, and no comment about one."""
     lines = [Line(line, at) for at, line in enumerate(text.split("\n"))]
     assert from_reports(lines, text.split("\n")) == (lines, [])
+
+
+@pytest.mark.parametrize(("stays", "new"), [
+    ("se queda", "nuevo ingreso"), ("stays in", "new here"), ("reste chez", "vient de")])
+@pytest.mark.parametrize("sign", [">", "→", "->"])
+def test_a_group_that_is_named_again_below_is_no_report(stays: str, new: str, sign: str) -> None:
+    """What was told of one child was taken for a comment about the one above, and three were lost."""
+    text = (f"Isaiah D.: Osos {sign} Búhos\nAkshay V.: {stays} (Osos)\nGirindra D.: Zorros {sign} Osos\n"
+            f"Jairaj K.: {stays} (Osos)\nDev P.: Osos {sign} Zorros\nBrinda A.: {new} {sign} Osos")
+    assert [child.practice for child in read_roster(text).children] == [
+        "Isaiah", "Akshay", "Girindra", "Jairaj", "Dev", "Brinda"]
+
+
+@pytest.mark.parametrize("kin", ["gémea de", "twin sister of", "sœur jumelle de", "la cugina di", "die Schwester von"])
+def test_a_child_that_is_told_by_the_one_above_is_no_comment(kin: str) -> None:
+    text = (f"Jack Callewaert\nAli Goovaerts – {kin} Jack\nDebbie Theys\nMarnix Herman – {kin} Debbie\nLynn Sabbe\n"
+            f"Carl De Winter\nIda Lammens – {kin} Carl\nBianca Roosen")
+    assert [child.practice for child in read_roster(text).children] == [
+        "Jack", "Ali", "Debbie", "Marnix", "Lynn", "Carl", "Ida", "Bianca"]

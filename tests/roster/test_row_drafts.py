@@ -121,3 +121,20 @@ def test_two_words_far_apart_are_asked_about_as_those_of_another_line() -> None:
     outcomes = {line.text: line.outcome for line in roster.lines}
     assert outcomes["Drago     Pavel"] is outcomes["Petra     Gregor"] is Outcome.LEFT_OUT
     assert read_roster("Mia     Vost\nLeo     Tarn\nAva     Berg").children[0].family == "Vost"
+
+
+@pytest.mark.parametrize("title", ["Middaggroep", "Xobrelgroep", "Tarde", "Owls"])
+def test_a_cell_alone_over_titles_that_come_again_is_a_title(title: str) -> None:
+    rows = "Voornaam\tAchternaam\tNummer\nMia\tVost\t71578\nLeo\tTarn\t71585"
+    roster = read_roster(f"Klassenlijst\n{rows}\n\n{title}\n{rows.replace('Mia', 'Ava').replace('Leo', 'Ida')}")
+    assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava", "Ida"]
+
+
+@pytest.mark.parametrize("names", ["ტატიანა,რუსუდან,ჟუჟუნა,გიგა,ვიქტორ", "Xobrel,Vemka,Tulmo,Quanda,Zirre"])
+def test_rows_of_two_words_over_one_are_asked_about(names: str) -> None:
+    """Labels to cut out stand so; of two on no list the second may be a family's name, or a child."""
+    one, two, three, four, five = names.split(",")
+    roster = read_roster(f"Mailbox labels\n\n{one}     {two}\n{three}     {four}\n{five}")
+    assert not any(child.family for child in roster.children if child.line > 1)
+    made = " ".join(line.text for line in roster.lines if line.child or line.outcome is Outcome.LEFT_OUT)
+    assert all(name in made for name in names.split(","))

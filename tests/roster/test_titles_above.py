@@ -6,7 +6,7 @@ import time
 
 import pytest
 
-from namewright.roster.children import Outcome
+from namewright.roster.children import Outcome, RosterError
 from namewright.roster.parsing import read_roster
 
 BULLETS = "• Mira V.\n• Bo T. – Badekappe\n• Una G.\n• Xobrel F."
@@ -290,3 +290,28 @@ def test_a_word_right_over_groups_is_asked_about() -> None:
 
 def test_a_known_name_right_over_groups_is_a_child() -> None:
     assert len(read_roster("Hugo\nGrupo 1\nMia\nLuis\nGrupo 2\nAna\nEva").children) == 5
+
+
+def test_a_title_over_tallies_is_asked_about_though_one_has_none() -> None:
+    """It was a child of a known family, for behind one dash nothing stood."""
+    text = "Gelesene Bücher\nSadao – ll\nAijuka –\nHodari – lllll ll\nMwezi – lllll\nKimya – l\nMavuno – llll\nMado – l"
+    assert [child.practice for child in read_roster(text).children] == [
+        "Sadao", "Aijuka", "Hodari", "Mwezi", "Kimya", "Mavuno", "Mado"]
+
+
+@pytest.mark.parametrize(("title", "said"), [
+    ("Carnevale", "farfalla, niente trucco|strega|???|tigre, porta le frittelle|pirata"),
+    ("Fasching", "Schmetterling|Pirat, bringt Muffins|Löwe|Hexe|Hexe, keine Schminke"),
+])
+@pytest.mark.parametrize("sign", [": ", " = "])
+def test_a_title_that_a_family_is_called_after_is_asked_about_over_costumes(title: str, said: str, sign: str) -> None:
+    """What stood behind the names was taken off before anybody looked at the title."""
+    names = ("Ánh", "Hoàng", "An", "Hải", "Nhật")
+    text = "\n".join((title, *(f"{name}{sign}{what}" for name, what in zip(names, said.split("|"), strict=True))))
+    assert [child.practice for child in read_roster(text).children] == [*names]
+
+
+def test_a_title_over_the_only_group_is_asked_about() -> None:
+    with pytest.raises(RosterError) as raised:
+        read_roster("Angoli\nPittura: Kwailes, Kwourvain, Xismyr e Tothdlirfár")
+    assert all(report.outcome is Outcome.LEFT_OUT for report in raised.value.lines)

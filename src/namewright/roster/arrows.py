@@ -21,7 +21,7 @@ from namewright.roster.sure_groups import is_a_job
 from namewright.roster.vocabulary import fold
 
 _ARROW = pattern(r"([^→⇒>:;|\t\d]{2,60}?)\s*(?:→|⇒|->|=>)\s*([^→⇒>;|\t]{1,60})")
-_DASH = pattern(r"([^→⇒>:;|\t\d]{2,60}?)\s[-–—]\s([^→⇒>;|\t]{1,60})")
+_DASH = pattern(r"([^→⇒>:;|\t\d]{2,60}?)(?:\s[-–—]|\s?:)\s([^→⇒>;|\t]{1,60})")
 _FRAMED = pattern(r"\s*(?:\*+|=+|~+|_+|-+)\s*[^\W\d_].*[*=~_-]\s*")
 _SCHOOLS = PLACES | {"escuela", "colegio", "collegio", "grundschule", "colegios", "ceip", "liceo", "lycee", "college"}
 _FEWEST, _MOSTLY = 4, 0.8
@@ -58,7 +58,7 @@ def names_alone(lines: Sequence[Line], found: Mapping[int, tuple[str, str]]) -> 
 def _are_children(names: Sequence[str], others: Sequence[str], *, dashed: bool) -> bool:
     """Say whether names stand on one side, each once, and on the other what is no name: it comes again or is small.
 
-    Behind a dash, which parts much else, they are words for places: ``Mira Vost – Oak Hill School``.
+    Behind a dash or a colon, which part much else, they are words for places: ``Mira Vost – Oak Hill School``.
     """
     once, told = set(map(fold, names)), list(map(fold, others))
     small = share(map(begins_small, others)) >= _SMALL

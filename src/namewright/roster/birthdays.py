@@ -106,7 +106,8 @@ def _all_told(lines: Sequence[Line]) -> dict[int, _Birthday]:
     found = {at: told for at, line in enumerate(lines) if len(line.text) <= _LONGEST and (told := _told(line.text))}
     sure = {at for at in found if not heading_reason(lines[at].text)}
     if len(sure) >= _FEW:
-        sure |= {at for at, told in found.items() if is_given(told.name) and _OF_ONE.search(lines[at].text)}
+        sure |= {at for at, told in found.items() if is_given(told.name.split()[0]) and (
+            " " in told.name or _OF_ONE.search(lines[at].text))}
     return {at: told for at, told in found.items() if at in sure}
 
 

@@ -10,6 +10,8 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from itertools import pairwise
 
+import unicodedata2
+
 from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
@@ -23,7 +25,7 @@ from namewright.roster.vocabulary import MONTH_NUMBERS, fold
 
 _NO_LETTERS = pattern(r"[^\w\s.]+")
 _BEFORE_ASIDE = pattern(r"\s*[(\[:]|\s+[-–—|/]\s")
-_COUNTED = pattern(r"\s*([^\W\d_]{2,20})\s+(?:[Nn][°ºr]\.?\s*|#)?(\d{1,2})(?![\d:.h/])")
+_COUNTED = pattern(r"\s*([^\W\d_]{2,20})\s+(?:[Nn][°ºr]\.?\s*|#)?(\d{1,2})(?![\d.h/]|:(?!\s*$))")
 _SIGNS = " :-*"
 _YEAR = 12
 _MANY = 4  # months in order are never children; fewer are where something else speaks for it
@@ -73,7 +75,8 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
 
 def _over_bullets(filled: Mapping[int, str]) -> list[int]:
     """Return the lines without a bullet, each over lines that have one, where two such are no known given names."""
-    bulleted = {at: strip_numbering(text) != text.strip() for at, text in filled.items()}
+    bulleted = {at: strip_numbering(text) != text.strip() or unicodedata2.category(text.strip()[0]) == "So"  # 💛 Mia
+                for at, text in filled.items()}
     heads = [one for one, two in pairwise(filled) if bulleted[two] and not bulleted[one]]
     most = share(bulleted.values()) >= _MOST_BULLETED and sum(bulleted.values()) + len(heads) == len(filled)
     named = any(is_given(filled[at].split()[0].strip(",:")) for at in heads)
@@ -82,7 +85,9 @@ def _over_bullets(filled: Mapping[int, str]) -> list[int]:
 
 def _counted(filled: Mapping[int, str]) -> list[int]:
     """Return the lines that open with one word and count from one on, each over lines without: ``Stop 2 – Oak Ave``."""
-    found = {at: match for at, text in filled.items() if (match := _COUNTED.match(text)) and not is_given(match[1])}
+    found = {at: match for at, text in filled.items() if (match := _COUNTED.match(text))}
+    titled = {fold(match[1]) for at, match in found.items() if filled[at].rstrip().endswith(":")}  # Baan 1:
+    found = {at: match for at, match in found.items() if fold(match[1]) in titled or not is_given(match[1])}
     word = next(iter(Counter(fold(match[1]) for match in found.values()).most_common(1)), ("", 0))[0]
     heads = [at for at, match in found.items() if fold(match[1]) == word]
     numbers = [int(found[at][2]) for at in heads]

@@ -70,8 +70,10 @@ def from_cell_lines(lines: Sequence[Line]) -> list[Line]:
 
 
 def _is_name_title(line: Line) -> bool:
-    """Say whether a line is the title of a column with names, and no row of titles: ``Name, Vorname``."""
-    return len(line.text) <= _LONGEST and not _ROW.search(line.text) and header_role(line.text.strip()) in NAME_ROLES
+    """Say whether a line is the title of a column with names, no row of titles and no count: ``Children (4)``."""
+    if len(line.text) > _LONGEST or line.text.rstrip()[-2:-1].isdigit() or _ROW.search(line.text):
+        return False
+    return header_role(line.text.strip()) in NAME_ROLES
 
 
 def _is_title(line: Line) -> bool:
@@ -123,6 +125,8 @@ def _is_table(cells: _Cells) -> bool:
         return False  # whose cell is empty nobody knows, and one that counts would be read under another's title
     if not all(_are_names(cells.column(at)) for at in named):
         return False
+    if any("," in line.text for line in cells.titles) and any("," in cell for at in named for cell in cells.column(at)):
+        return False  # Children (4), over Vost, Mia
     names = [" ".join(row[at].text for at in named) for row in cells.rows]
     others = {at: cells.column(at) for at in range(len(roles)) if at not in named}
     sure = [at for at, column in others.items() if _are_no_names(column, names)]

@@ -460,9 +460,9 @@ def _is_of_one_away(cells: Sequence[str]) -> bool:
 
 def _is_told_of(cells: Sequence[str], pairs: Sequence[tuple[str, _Column]]) -> bool:
     """Say whether small words stand beside a whole name, as they do in other rows: ``Mira Vost;crutches``."""
-    first, *behind = pairs
-    return (_is_a_whole_name(cells[0]) and first[1].whole and bool(behind) and all(
-        begins_small(title) and column.cells and all(map(begins_small, column.cells)) for title, column in behind))
+    whole = bool(cells[0]) and len(pairs) > 1 and pairs[0][0] == cells[0] and pairs[0][1].whole
+    return whole and _is_a_whole_name(cells[0]) and all(
+        begins_small(title) and all(map(begins_small, column.cells)) for title, column in pairs[1:])
 
 
 def _is_a_whole_name(cell: str) -> bool:

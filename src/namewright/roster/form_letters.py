@@ -37,7 +37,8 @@ def without_form_letters(lines: Sequence[Line]) -> tuple[list[Line], list[Aside]
     places = [[lines[at].text.strip() for at in place] for place in zip(*pages, strict=True)]
     names = [place for place, texts in enumerate(places) if _are_names(texts)]
     again = all(_comes_again(texts) for place, texts in enumerate(places) if place not in names)
-    if len(names) != 1 or not again or not _may_open_pages(places[0][0], places[names[0]]):
+    small = any(len(set(texts)) == 1 and begins_small(texts[0]) for texts in places)  # Star Award, presented to
+    if len(names) != 1 or not again or not (small or _may_open_pages(places[0][0], places[names[0]])):
         return list(lines), []
     told = {at: texts.count(lines[at].text.strip()) for page in pages
             for at, texts in zip(page, places, strict=True) if at != page[names[0]]}

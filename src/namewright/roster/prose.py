@@ -48,6 +48,7 @@ from namewright.store import keeps_names
 
 _TIME = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?[-–]\s?\d{1,2}[:.h]\d\d)?(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?[\s:–-]+(?=\S)")
 _END = pattern(r"(?:[^\W\d_]{3,}|\d|[)\]\"”»])\s?[.!?…]+[\"”»)]*\s*$")
+_DATED = pattern(r"[0-9]\.\s?[0-9]{1,2}\.\s*$")
 _CLAUSES = pattern(r"(?<=[^\W\d_]{3})[.!?…]+\s+(?=\S)")
 _PARTS = pattern(rf"[,;&+/]|\s(?:{AND})\s")
 _ASIDE = pattern(r"\s[-–—]\s.*|:\s.*")
@@ -216,7 +217,9 @@ def _told(line: Line, text: str, children: Children) -> Aside | None:
         unheld = [name for name in names_in(text) if is_given(name.words[0]) and not children.hold(name.words[:1])
                   and (kindly or (name.at > 1 and len(name.words) > 1))]  # Hi Jo, is to an adult
         return _asked(line, unheld) if unheld else Aside(line, (reason,))
-    names, size, ended = list(names_in(text)), openers(text), bool(_END.search(text)) or _is_cry(text.split())
+    dated = _DATED.search(text) is not None  # Per Vost starts 3.11.
+    names, size = list(names_in(text)), openers(text)
+    ended = (bool(_END.search(text)) and not dated) or _is_cry(text.split())
     opening = names[0] if not size and names and not names[0].at else None
     if opening and children.hold(opening.words):
         if children.are(opening.words) and not ended:  # two of one name, told apart by what they do

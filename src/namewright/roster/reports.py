@@ -66,16 +66,23 @@ def _named(filled: Mapping[int, str]) -> dict[int, str]:
         if comment and _is_name(comment[1]) and _tells_of(comment[1], comment[2]):
             found[at] = comment[1].strip()
     over = {at: below for (at, text), (below, told) in pairwise(filled.items())
-            if at not in found and _is_name(text) and _tells_of(text, told)}
+            if at not in found and _is_name(text) and _tells_of(text, told) and not _is_of_another(text, told)}
     if over.keys().isdisjoint(over.values()):  # where they hang together like a chain, each line is one child’s own
         found |= {at: filled[at] for at in over}
     return found
 
 
+def _is_of_another(name: str, text: str) -> bool:
+    """Say whether another whole name stands before a sign: ``Ida Tarn – sister of Mia``, below ``Mia Vost``."""
+    comment = _COMMENT.fullmatch(text)
+    words = _WORDS.findall(comment[1]) if comment and _is_name(comment[1]) else []
+    return len(words) > 1 and not any(map(begins_small, words)) and frozenset(words).isdisjoint(_WORDS.findall(name))
+
+
 def _is_name(text: str) -> bool:
     words = text.replace(",", " ").split()
     return 0 < len(words) <= _MOST_WORDS and not begins_small(words[-1]) and text[-1] not in ".!?:" and not any(
-        map(str.isdigit, text))
+        char.isdigit() or char in ":>→⇒=" for char in text)  # Isaiah D.: Bears > Owls
 
 
 def _is_text(text: str) -> bool:

@@ -7,7 +7,8 @@ in which stand names that nobody was made of.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
+from itertools import pairwise
 
 from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
@@ -82,15 +83,35 @@ def draft_rows(found: Unfolded) -> list[Draft]:
         else:
             drafts.append(_draft_row(row, table, found))
     sure = _without_small([_doubted(draft, found) for draft in drafts], found)
+    sure = _without_titles_over_titles(sure, found)
     apart = _without_merged([_without_no_school(draft, found) for draft in sure], found)
     return _with_second_words(_asked_alike(apart, found), found)
+
+
+def _end_in_one(drafts: Sequence[Draft], apart: Collection[int]) -> bool:
+    """Say whether one word stands below rows of two of which none is known as a family's alone: labels to cut out."""
+    *_, above, last = (None, *drafts) if len(drafts) > 1 else (None, None, None)
+    single = above and last and above.row.line in apart and last.entry and " " not in "".join(last.row.cells).strip()
+    second = [draft.entry.reading.family for draft in drafts if draft.entry and draft.row.line in apart]
+    return bool(single) and len(apart) > 1 and all(lean(name) >= 0 for name in second if name)
+
+
+def _without_titles_over_titles(drafts: list[Draft], found: Unfolded) -> list[Draft]:
+    """Make a title of a cell alone right above titles that come again, be it called as it may: ``Middaggroep``."""
+    over = {two.row.line: one.row.line for one, two in pairwise(drafts) if two.outcome is Outcome.HEADER
+            and one.entry and two.row.line != found.table.header and sum(map(bool, one.row.cells)) == 1
+            and len(two.row.cells) > 1}
+    return [Draft(draft.row, Outcome.HEADING, notes=(_ABOVE_HEADER, _IF_CHILD)) if draft.row.line in over.values()
+            else draft for draft in drafts]
 
 
 def _asked_alike(drafts: list[Draft], found: Unfolded) -> list[Draft]:
     """Ask about two words far apart on a line where those of another one are asked about: ``Petra     Leo``."""
     apart = {draft.row.line for draft in drafts if _TWO_APART.fullmatch(found.lines[draft.row.line].text)}
-    if found.table.delimiter or not any(SEVERAL in draft.notes or TWO_CHILDREN in draft.notes for draft in drafts
-                                        if draft.row.line in apart):
+    if not apart or found.table.delimiter:
+        return drafts
+    asked = any(SEVERAL in draft.notes or TWO_CHILDREN in draft.notes for draft in drafts if draft.row.line in apart)
+    if not asked and not _end_in_one([draft for draft in drafts if draft.outcome is not Outcome.BLANK], apart):
         return drafts
     return [Draft(draft.row, Outcome.LEFT_OUT, notes=(TWO_CHILDREN,)) if draft.entry and draft.row.line in apart
             else draft for draft in drafts]

@@ -114,7 +114,7 @@ AS_PASTED = (
     Step(from_said_beside),  # My name is Mia. I like red.
     Step(from_an_index, ("...", ". .", "…", "··", "· ·", "__", "_ _")),  # Vost, Mia ..... 12    Zell, Bo ..... 31
     Step(from_parts),  # Mira: Mi · ra
-    Step(from_arrows, ("→", "⇒", "->", "=>", " – ", " — ", " - ")),  # Mia Vost → Oak Hill School
+    Step(from_arrows, ("→", "⇒", "->", "=>", " – ", " — ", " - ", ": ")),  # Mia Vost → Oak Hill School
     Step(from_a_photo, "._~'`=|¦,—"),  # ' 1, Mia Vost _
     Step(from_two_lines),  # Mia, over VOST
     Step(from_cell_lines),  # Name · Bus · Mia Vost · 4 · Leo Berg · 7, each on a line

@@ -65,7 +65,7 @@ def titles_above(lines: Sequence[str], delimiter: str = "", *, below: bool = Fal
     """
     above = _by_signs(lines, delimiter, below=below) if delimiter or _SIGNED.search("\n".join(lines)) else Above()
     return Above(above.sure, above.doubtful.union(
-        _over_asides(lines), _over_one_line(lines), _over_groups(lines), _shouted(lines)))
+        over_asides(lines), _over_one_line(lines), _over_groups(lines), _shouted(lines)))
 
 
 def _over_groups(lines: Sequence[str]) -> Iterator[int]:
@@ -89,7 +89,8 @@ def _over_one_line(lines: Sequence[str]) -> Iterator[int]:
     filled = {at: line for at, line in enumerate(lines) if any(map(is_letter, line))}
     if len(filled) == _PAIR and len(filled[max(filled)]) <= _LONGEST_LIST:
         first, second = (filled[at] for at in sorted(filled))
-        names = second.count(",") >= _ENOUGH and not _NAMES_BEHIND.search(first)
+        joined = second.count(",") + sum(word in AND_WORDS for word in second.split())
+        names = joined >= _ENOUGH and "," in second and not _NAMES_BEHIND.search(first)
         if names and not NAME_LABEL.match(first) and not is_title(first) and not any(map(is_given, first.split())):
             yield min(filled)
 
@@ -137,7 +138,7 @@ def _may_be_none(words: Sequence[str]) -> bool:
     return not is_given(words[0]) or begins_small(words[-1])
 
 
-def _over_asides(lines: Sequence[str]) -> Iterator[int]:
+def over_asides(lines: Sequence[str]) -> Iterator[int]:
     """Yield the first line where an empty one parts it from the rest, and nearly all others have something aside.
 
     A known given name there is a child that has nothing beside it. A word of care that opens it needs no empty line.
@@ -169,6 +170,7 @@ def _over_asides(lines: Sequence[str]) -> Iterator[int]:
 def _has_something_behind(text: str) -> bool:
     """Say whether something stands beside a name: in brackets, behind a sign, or a number."""
     return (ASIDE.search(text) is not None or _LEADER.search(text) is not None or text.rstrip()[-1:].isdigit()
+            or text.rstrip().endswith((" –", " —", " -"))  # nothing was counted
             or any(sign in text for sign in ("→", "->", " > ")))
 
 

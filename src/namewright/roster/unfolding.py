@@ -53,7 +53,7 @@ from namewright.roster.shouted import without_shouted
 from namewright.roster.signed import signed_lines
 from namewright.roster.stacked import from_stacked_columns
 from namewright.roster.steps import AS_PASTED, BEFORE_COLUMNS, through
-from namewright.roster.titles_above import titles_above
+from namewright.roster.titles_above import over_asides, titles_above
 from namewright.roster.under_letters import from_alphabet
 from namewright.roster.unlike import Unlike, month_rows, perhaps_unlike, unlike_lines
 from namewright.roster.vocabulary import GROUPS, Role, fold
@@ -89,9 +89,11 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     found, about = through(BEFORE_COLUMNS, found)
     found, told = _without_asides(found)
     asides = sorted([*asides, *about, *told], key=lambda aside: aside.line.origin)
-    found = _put_in_lines(found, columns)
+    typed, found = found, _put_in_lines(found, columns)
     table = _laid_out(found)
+    above = frozenset() if found == typed else _over_asides(typed)  # of which nothing may be left
     found, doubtful = _titles_told(found, table)
+    doubtful |= above if table.header is None and not table.delimiter else frozenset()
     if table.header is None and table.delimiter in ("", ","):
         found = without_marks(without_sexes(without_pronouns(with_brackets(found))))
         found = without_shouted(without_shared(without_hours(without_attendance(found))))
@@ -177,6 +179,11 @@ def _titles_told(found: list[Line], table: Table) -> tuple[list[Line], frozenset
     doubtful = above.doubtful if table.delimiter else above.doubtful.union(signed_lines(texts), greetings(texts))
     return ([line.heading(line.text) if at in above.sure else line for at, line in enumerate(found)],
             frozenset(found[at].origin for at in doubtful))
+
+
+def _over_asides(lines: Sequence[Line]) -> frozenset[int]:
+    """Return where a line comes from that may be a title over names with something beside each."""
+    return frozenset(lines[at].origin for at in over_asides([line.text for line in lines]))
 
 
 def _without_first_counts(lines: list[Line]) -> list[Line]:
