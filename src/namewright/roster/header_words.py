@@ -106,7 +106,7 @@ _ROLE_WORDS = {
         password, passcode, pin, usuario, nombre de usuario, contrasena, clave, nom d'utilisateur, utilisateur, mot de
         passe, benutzername, benutzer, passwort, kennwort, nome utente, utente, parola chiave, nome de utilizador,
         utilizador, nome de usuario, senha, palavra-passe,
-         geb.datum, geb. datum, geb.-datum, geb-datum, geburtsdat, data nasc, data de nasc, d. nasc, dt. nasc, d. nac""",
+        geb.datum, geb. datum, geb.-datum, geb-datum, geburtsdat, data nasc, data de nasc, d. nasc, dt. nasc, d. nac""",
 }
 
 GOES_BY_WORDS = ("goes by", "be called", "known as", "nickname", "apodo", "le dicen", "preferred name")
