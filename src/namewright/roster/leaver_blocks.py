@@ -47,9 +47,9 @@ _LEFT = word_set("""
     escola, mudaram de escola, mudaram-se, mudaram, ex-alunos, ex alunos, antigos alunos, sairam turma, sairam
     escola, deixaram escola""")
 _OF_A_DAY = word_set("""
-    left, gone, exits, exited, departures, sorties, sortie, sortis, departs, depart, partis, parties, abgemeldet,
-    salidas, se fueron, salieron, uscite, usciti, uscita, partenze, saidas, saida, sairam, foram embora""")
-"""Words that may be of the day alone, of trips or of the way home: asked about."""
+    left, gone, exits, exited, departures, sorties, sortis, departs, partis, parties, abgemeldet,
+    salidas, se fueron, salieron, uscite, usciti, partenze, saidas, sairam, foram embora""")
+"""Words that may be of the day alone, of trips or of the way home: asked about. One alone, ``Départ``, titles times."""
 _ANY = _LEFT | _OF_A_DAY
 _STEMS = tuple(sorted({max(words.split(), key=len)[:6] for words in _ANY}))
 _PLAIN = str.maketrans("áàâãäéèêíìóòôõöúùüç", "aaaaaeeeiiooooouuuc")

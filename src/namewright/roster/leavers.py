@@ -105,7 +105,7 @@ def _told(line: Line, said: str, *, asked: bool) -> Aside:
 def _says_gone(part: str) -> bool:
     """Say whether words say that a child has left, with a day behind them or none; ``Parti`` may be a name."""
     words = without_date(part)
-    if words not in _ANY:
+    if words not in _ANY or fold(part).startswith("moved in"):  # to the street of the school, as likely
         return False
     return " " in words or begins_small(part) or (part.isupper() and not is_known(words))
 
