@@ -11,8 +11,10 @@ from contextlib import suppress
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import BrowserContext, sync_playwright
-from sitehelp import FLAGS, Host
+from playwright.sync_api import BrowserContext, expect, sync_playwright
+from sitehelp import FLAGS, PATIENCE, Host
+
+expect.set_options(timeout=PATIENCE)
 
 
 @pytest.fixture(scope="session")
@@ -44,6 +46,7 @@ def device(tmp_path: Path) -> Iterator[BrowserContext]:
     with sync_playwright() as playwright:
         context = playwright.chromium.launch_persistent_context(
             str(tmp_path / "profile"), executable_path=where, args=FLAGS, accept_downloads=True)
+        context.set_default_timeout(PATIENCE)
         yield context
         with suppress(Exception):
             context.close()

@@ -14,6 +14,7 @@ from typing import Any
 from playwright.sync_api import BrowserContext
 
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"]
+PATIENCE = 90_000  # ms for what comes a moment later: a shared machine may stand still for a while
 IMAGE = """async () => {
   for (const name of await caches.keys()) if (await (await caches.open(name)).match("image")) return true;
   return false;
@@ -81,7 +82,7 @@ def save_class(frame: Any, names: str) -> None:
     """Paste a list and save it, as a teacher does."""
     frame.locator("textarea").fill(names)
     frame.get_by_role("button", name="Save this class").click()
-    frame.get_by_role("button", name="Open PDF").wait_for()
+    frame.locator("[data-tally=whole]").wait_for(state="attached")  # the desk's script is at work
     frame.owner.page.wait_for_url(re.compile(r"#app/class([?]|$)"))  # the place to which a reload comes back
 
 

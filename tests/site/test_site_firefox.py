@@ -84,6 +84,7 @@ def test_a_class_from_paste_to_pdf_and_a_later_visit_without_a_network(firefox: 
     save.click()
     print_all = firefox.until(lambda: next((one for one in firefox.driver.find_elements("css selector", "button")
                                             if one.text == "Open PDF"), None))
+    firefox.until(lambda: firefox.driver.find_elements("css selector", "[data-tally=whole]"))  # its script is at work
     host.stop()
     print_all.click()
     link = firefox.until(lambda: firefox.seen(LINK))

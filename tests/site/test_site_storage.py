@@ -97,9 +97,9 @@ def test_a_list_that_is_dropped_is_read_and_a_copy_waits_to_be_put_in_place(devi
     page, frame = opened(device, host)
     page.wait_for_url(re.compile("#app/class/list"))  # the screen is loaded with its scripts
     screens(page).evaluate(DROPPED, ["class.csv", "Given,Family\nOttoline,Quast\nBram,Teller\n"])
-    expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"), timeout=30_000)
+    expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"))
     screens(page).evaluate(DROPPED, ["class.db", "a copy"])
-    expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"), timeout=30_000)
+    expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"))
 
 
 def test_a_browser_that_lacks_something_is_told_so(device: BrowserContext, host: Host) -> None:
@@ -199,9 +199,10 @@ def test_a_list_that_is_typed_while_the_program_starts_goes_on_where_it_is_read(
     frame = ready(page)
     expect(frame.get_by_role("button", name="Save this class of 2")).to_be_visible(timeout=30_000)
     expect(frame.locator("textarea")).to_have_value("Ottoline Quast\nBram Teller")
+    expect(frame.locator("textarea")).to_be_focused()
     page.keyboard.type(" IV")
     expect(frame.locator("textarea")).to_have_value(re.compile(r"IV\n|IV.*\nBram"))
-    assert not early.is_visible()
+    expect(early).to_be_hidden()
 
 
 # What an installed app is given by the system when a file is opened with it (W3C, Web App Launch Handler API).
@@ -221,9 +222,9 @@ def test_files_that_are_opened_with_the_app(device: BrowserContext, host: Host) 
     page.evaluate("launched('class.csv', 'Given,Family\\nOttoline,Quast\\nBram,Teller\\n')")
     page.get_by_text("“class.csv” is opened as soon as").wait_for()
     frame = ready(page)
-    expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"), timeout=30_000)
+    expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline"))
     page.evaluate("launched('class.db', 'a copy')")
-    expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"), timeout=30_000)
+    expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"))
 
 
 def files_of_a_class(folder: Path) -> dict[str, Path]:
@@ -263,9 +264,9 @@ def test_files_that_are_opened_with_the_installed_app(host: Host, tmp_path: Path
             frame = ready(page)
             if ending == "db":
                 chosen = frame.locator("input[type=file][accept='.db']")
-                expect(chosen).to_have_value(re.compile(r"class\.db"), timeout=30_000)
+                expect(chosen).to_have_value(re.compile(r"class\.db"))
             else:
-                expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline.*\n.*Bram"), timeout=30_000)
+                expect(frame.locator("textarea")).to_have_value(re.compile("Ottoline.*\n.*Bram"))
         frame.get_by_role("button", name="Open a copy").click()
         frame.get_by_role("button", name="Open PDF").wait_for()
         assert copy_of(page).execute("SELECT count(*) FROM children").fetchone() == (3,)
@@ -280,6 +281,6 @@ def test_a_copy_that_is_dropped_beside_a_typed_list_loses_nothing(device: Browse
     page.get_by_label("Your list").fill("Ottoline Quast\nBram Teller")
     page.evaluate("launched('class.db', 'a copy')")
     frame = ready(page)
-    expect(frame.locator("textarea")).to_have_value("Ottoline Quast\nBram Teller", timeout=30_000)
+    expect(frame.locator("textarea")).to_have_value("Ottoline Quast\nBram Teller")
     page.get_by_role("button", name="Open a copy").click()
-    expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"), timeout=30_000)
+    expect(frame.locator("input[type=file][accept='.db']")).to_have_value(re.compile(r"class\.db"))

@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import expect
 from pypdf import PdfReader
-from webhelp import Program, until
+from webhelp import Program, at_work, pdf_after, until
 
 from longer import rest_long
 from namewright.classbook import Classbook
@@ -45,13 +45,6 @@ class Hands:
         self.actions += 1
         self.page.keyboard.press(key)
 
-    def pdf_after(self, act: Callable[[], None]) -> PdfReader:
-        """Return the PDF that opens by itself in a tab of its own."""
-        with self.page.context.expect_event("response", lambda answer: answer.url.endswith(".pdf")) as waiting:
-            act()
-        return PdfReader(io.BytesIO(self.page.context.request.get(waiting.value.url).body()))
-
-
 def kept(class_file: Path, text: str = LIST) -> None:
     with Classbook.open(class_file) as book:
         book.update_roster(text)
@@ -60,12 +53,16 @@ def kept(class_file: Path, text: str = LIST) -> None:
 def at_desk(new_page: NewPage, program: Program, path: str = "/class", **options: Any) -> Any:
     page = new_page(**options)
     page.goto(program.address + path)
-    page.locator("[data-tally=whole]").wait_for(state="attached")
-    return page
+    return at_work(page)
 
 
-def rows(page: Any) -> list[str]:
-    return [str(text) for text in page.locator("#rows > li:visible .own-letters").all_inner_texts()]
+def rows(page: Any) -> Any:
+    return page.locator("#rows > li:visible .own-letters")
+
+
+def drawn(page: Any) -> None:
+    """Wait until the picture is one that was drawn anew."""
+    expect(page.locator("#preview")).to_have_attribute("src", re.compile("^data:"))
 
 
 def heights(page: Any) -> list[float]:
@@ -85,7 +82,8 @@ def test_a_pasted_list_is_a_pdf_in_three_actions(program: Program, new_page: New
     page.get_by_role("button", name=re.compile("^Save this class")).click()
     hands.actions += 1
     page.wait_for_url("**/class?*told=*")
-    pdf = hands.pdf_after(lambda: hands.press("button", "Open PDF"))
+    at_work(page)
+    pdf = pdf_after(page, lambda: hands.press("button", "Open PDF"))
     assert hands.actions == 3
     assert len(pdf.pages) == 7
     assert {str(entry.title) for entry in pdf.outline} >= {"Mirel Vost 1", "Mirel Vost 2"}  # type: ignore[union-attr]
@@ -112,7 +110,7 @@ def test_the_keyboard_alone_makes_the_pdf(program: Program, new_page: NewPage, s
         hands.key(save)
     page.wait_for_url("**/class?*told=*")
     expect(page.locator(":focus")).to_have_text("Open PDF")
-    pdf = hands.pdf_after(lambda: hands.key("Enter"))
+    pdf = pdf_after(page, lambda: hands.key("Enter"))
     assert len(pdf.pages) == 7
     assert hands.actions <= (25 if save == "Tab" else 3)
 
@@ -128,10 +126,10 @@ def test_thirty_millimetres_are_kept_and_printed_in_four_actions(class_file: Pat
     hands.type_in("Line height", "30")
     hands.press("button", "Keep")
     page.get_by_text("Kept. It holds from now on.").wait_for()
-    pdf = hands.pdf_after(lambda: hands.press("link", "Print only Kirrin"))
+    pdf = pdf_after(page, lambda: hands.press("link", "Print only Kirrin"))
     assert hands.actions == 4
     assert [str(entry.title) for entry in pdf.outline] == ["Kirrin"]  # type: ignore[union-attr]
-    assert all(height == pytest.approx(30, abs=0.01) for height in heights(page))
+    until(page, lambda: {round(height, 2) for height in heights(page)} == {30})
     with Classbook.open(class_file) as book:
         assert book.settings_of(2) == {"line_height": "30"}
 
@@ -144,17 +142,17 @@ def test_what_cannot_be_drawn_is_refused_with_what_can(class_file: Path, program
     field.fill("80")
     take = page.get_by_role("button", name=re.compile(r"^Take \d"))
     take.wait_for()
-    assert field.get_attribute("aria-invalid") == "true"
-    assert page.evaluate("document.querySelector('#preview').naturalWidth") > 0
+    expect(field).to_have_attribute("aria-invalid", "true")
+    until(page, "document.querySelector('#preview').naturalWidth > 0")
     take.click()
-    until(page, "!document.querySelector('#own-line_height').hasAttribute('aria-invalid')")
+    expect(field).not_to_have_attribute("aria-invalid", "true")
     value = float(field.input_value())
     assert 19.05 < value < 80
-    until(page, "document.querySelector('#preview').src.startsWith('data:')")
+    drawn(page)
     field.fill("500")
     page.get_by_text(f"Up to {value:g} mm can be drawn for Bartholomew.").wait_for()
     page.get_by_role("button", name="Take back").click()
-    until(page, "document.querySelector('#own-line_height').value === ''")
+    expect(page.locator("#own-line_height")).to_have_value("")
 
 
 def test_the_page_follows_a_slider_and_nothing_is_kept_unasked(class_file: Path, program: Program,
@@ -164,18 +162,17 @@ def test_the_page_follows_a_slider_and_nothing_is_kept_unasked(class_file: Path,
     page = at_desk(new_page, program, "/class?child=1")
     page.get_by_role("slider", name="Line height").fill("26")
     page.get_by_text("Changed and not kept yet: Ottilka.").wait_for()
-    until(page, "document.querySelector('#preview').src.startsWith('data:')")
-    assert heights(page)[0] == pytest.approx(26, abs=0.01)
+    until(page, lambda: [round(height, 2) for height in heights(page)[:1]] == [26])
     page.get_by_role("link", name="Bo", exact=True).click()
     page.locator("[data-panel='5']").wait_for()
-    assert page.get_by_role("textbox", name="Line height", exact=True).input_value() == ""
+    expect(page.get_by_role("textbox", name="Line height", exact=True)).to_have_value("")
     page.get_by_role("link", name="Ottilka", exact=True).click()
     page.locator("[data-panel='1']").wait_for()
-    until(page, "document.querySelector('#own-line_height').value === '26'")
+    expect(page.locator("#own-line_height")).to_have_value("26")
     with Classbook.open(class_file) as book:
         assert not book.settings_of(1)
     page.get_by_role("button", name="Take back").click()
-    until(page, "document.querySelector('#own-line_height').value === ''")
+    expect(page.locator("#own-line_height")).to_have_value("")
     page.get_by_text("Changed and not kept yet").wait_for(state="hidden")
 
 
@@ -185,18 +182,19 @@ def test_the_roster_is_searched_sorted_and_ticked(class_file: Path, program: Pro
     kept(class_file)
     page = at_desk(new_page, program)
     page.get_by_role("searchbox", name="Find a child").fill("in")
-    assert rows(page) == ["Íñigo"]
+    expect(rows(page)).to_have_text(["Íñigo"])
     page.get_by_role("searchbox", name="Find a child").fill("")
-    page.get_by_role("link", name="A to Z").click()
+    with page.expect_response(re.compile("/class/sorted")):  # so that it is kept before the page is loaded anew
+        page.get_by_role("link", name="A to Z").click()
     by_name = ["Bartholomew", "Bo", "Íñigo", "Kirrin", "Mirel Vost 1", "Mirel Vost 2", "Ottilka"]
-    assert rows(page) == by_name
-    page.wait_for_load_state("networkidle")
+    expect(rows(page)).to_have_text(by_name)
     page.reload()
-    assert rows(page) == by_name
-    page.get_by_role("button", name="Tick all").click()
-    assert page.locator("#rows :checked").count() == 7
+    expect(rows(page)).to_have_text(by_name)
+    at_work(page).get_by_role("button", name="Tick all").click()
+    expect(page.locator("#rows :checked")).to_have_count(7)
+    expect(page.locator("#who")).to_have_value("ticked")
     page.get_by_role("button", name="Tick none").click()
-    assert page.locator("#who").input_value() == "all"
+    expect(page.locator("#who")).to_have_value("all")
 
 
 @pytest.mark.long
@@ -211,10 +209,12 @@ def test_nothing_moves_when_the_script_begins(class_file: Path, program: Program
     places = """() => ['#find', '#rows', '#rows li:last-child', '.viewer-head', '#stage', '.settings', '#print']
         .map((part) => document.querySelector(part).getBoundingClientRect())
         .map((box) => [box.x, box.y, box.width, box.height].map(Math.round))"""
+    until(page, "document.querySelector('#preview').complete")
     before = page.evaluate(places)
     assert not page.evaluate("document.documentElement.style.getPropertyValue('--foot-bar')")  # which the script sets
+    until(page, lambda: held)
     held[0].continue_()  # what was loaded ahead is the script, asked for once
-    page.locator("[data-tally=whole]").wait_for(state="attached")
+    at_work(page)
     assert page.evaluate(places) == before
 
 
@@ -224,14 +224,17 @@ def test_a_table_adds_to_the_ticks(class_file: Path, program: Program, new_page:
     kept(class_file, LIST + "Tavi Reed\nWenna Praske\nTobin Yarrel\nKasimir Dolt\nKatla Pruner\nZoë Quill\nAmara Moss")
     page = at_desk(new_page, program)
     page.get_by_label("Print for Bo").check()
-    page.get_by_role("button", name="Table 1", exact=True).click()
+    table = page.get_by_role("button", name="Table 1", exact=True)
+    table.click()
+    expect(table).to_have_attribute("aria-pressed", "true")
     ticked = page.locator("#rows :checked").count()
     assert ticked > 2
-    assert page.locator("#ticked-count").inner_text() == f"{ticked} ticked"
-    assert page.get_by_label("Print for Bo").is_checked()
-    assert page.locator("#who").input_value() == "ticked"
+    expect(page.locator("#ticked-count")).to_have_text(f"{ticked} ticked")
+    expect(page.get_by_label("Print for Bo")).to_be_checked()
+    expect(page.locator("#who")).to_have_value("ticked")
     page.get_by_text(f"{ticked} pages").wait_for()
-    page.get_by_role("button", name="Table 1", exact=True).click()
+    table.click()
+    expect(table).to_have_attribute("aria-pressed", "false")
     assert page.locator("#rows :checked").count() <= 1
 
 
@@ -241,14 +244,14 @@ def test_arrows_lead_to_the_next_child_and_page_keys_through_the_pages(class_fil
     """From anywhere on the desk, and from the roster with the focus on the name; every page of a child is shown."""
     kept(class_file)
     page = at_desk(new_page, program)
-    first, second, third = rows(page)[:3]
-    assert page.locator("#shown").inner_text() == first
+    first, second, third = rows(page).all_inner_texts()[:3]
+    expect(page.locator("#shown")).to_have_text(first)
     page.keyboard.press("ArrowDown")
     page.locator("#shown", has_text=second).wait_for()
     page.get_by_role("link", name=second, exact=True).focus()
     page.keyboard.press("ArrowDown")
     page.locator("#shown", has_text=third).wait_for()
-    assert page.evaluate("document.activeElement.textContent") == third
+    expect(page.locator(":focus")).to_have_text(third)
     page.keyboard.press("ArrowUp")
     page.locator("#shown", has_text=second).wait_for()
     page.locator("[data-for=own]", has_text=second).wait_for()
@@ -266,7 +269,7 @@ def test_the_panel_of_another_child_takes_nothing(class_file: Path, program: Pro
     """While a child's panel is on its way that of the child before stands there: a line height would be that one's."""
     kept(class_file)
     page = at_desk(new_page, program)
-    _, second, *_ = rows(page)
+    _, second, *_ = rows(page).all_inner_texts()
     held: list[Any] = []
     page.route("**/class?child=*&part=panel*", lambda route: held.append(route))
     page.keyboard.press("ArrowDown")
@@ -274,12 +277,11 @@ def test_the_panel_of_another_child_takes_nothing(class_file: Path, program: Pro
     slider = page.locator("#own [type=range]").first
     slider.focus()
     assert not slider.evaluate("slider => slider === document.activeElement")
-    while not held:
-        page.wait_for_timeout(10)
+    until(page, lambda: held)
     held.pop().continue_()
     page.locator("[data-for=own]", has_text=second).wait_for()
     slider.focus()
-    assert slider.evaluate("slider => slider === document.activeElement")
+    expect(slider).to_be_focused()
 
 
 @pytest.mark.long
@@ -296,7 +298,7 @@ def test_pages_for_the_adult_are_a_file_of_their_own(class_file: Path, program: 
     children, adult = (PdfReader(io.BytesIO(page.context.request.get(program.address + at).body())) for at in links)
     assert len(children.pages) == 7
     assert "This page is for" not in adult.pages[0].extract_text()
-    assert page.evaluate("document.activeElement.getAttribute('href')") == links[0]
+    expect(page.locator(":focus")).to_have_attribute("href", links[0])
 
 
 @pytest.mark.parametrize("language", rest_long(["en", "de", "es", "fr", "it", "pt"]))
@@ -335,11 +337,11 @@ def test_more_pages_than_are_printed_here_are_said_before_the_printer_is_asked(c
     page.get_by_role("button", name="Print", exact=True).click()
     page.get_by_text("These are more than 60 pages").wait_for()
     assert page.evaluate("window.printed") == 0
-    assert page.locator("#bar-said").get_by_role("button", name="Open PDF").is_visible()
+    expect(page.locator("#bar-said").get_by_role("button", name="Open PDF")).to_be_visible()
     page.get_by_role("button", name="Print the first 60").click()
     page.get_by_text("The pages are at the printer’s window now").wait_for()
     assert page.evaluate("window.printed") == 1
-    assert page.locator("#paper-out section").count() == 60
+    expect(page.locator("#paper-out section")).to_have_count(60)
 
 
 @pytest.mark.long
@@ -347,12 +349,11 @@ def test_who_cannot_be_drawn_is_named_with_the_way_out(class_file: Path, program
     """By the name as it was typed, and no code of a letter; all others are made."""
     kept(class_file, "Kirrin Brane\nАнна Dolt\nBo Lindle\n")
     page = at_desk(new_page, program, "/class?child=2")
-    assert page.locator("[data-row='2'] .badge.look").count() == 1
+    expect(page.locator("[data-row='2'] .badge.look")).to_have_count(1)
     page.get_by_role("button", name="Open PDF").click()
     page.get_by_text("2 pages are ready").wait_for()
     page.get_by_text("What could not be made (1)").click()
-    said = page.locator("#bar-said").inner_text()
-    assert "Анна" in said
+    expect(page.locator("#bar-said")).to_contain_text("Анна", use_inner_text=True)
     assert "U+" not in page.inner_text("body")
     page.locator("#bar-said").get_by_role("link", name="Mend the line in the list").click()
     page.wait_for_url("**/class/list#line-2")
@@ -364,10 +365,10 @@ def test_on_a_phone_the_page_stays_in_sight_of_its_controls(class_file: Path, pr
     """First the class; a child brings its page, pinned on top while a control is used; and back again."""
     kept(class_file)
     page = at_desk(new_page, program, **PHONE)
-    assert not page.locator("#preview").is_visible()
+    expect(page.locator("#preview")).to_be_hidden()
     page.get_by_role("link", name="Kirrin", exact=True).tap()
     page.locator("[data-panel='2']").wait_for()
-    assert not page.locator("#rows").is_visible()
+    expect(page.locator("#rows")).to_be_hidden()
     slider = page.get_by_role("slider", name="Space between letters")
     slider.scroll_into_view_if_needed()
     page.mouse.wheel(0, 200)
@@ -377,7 +378,7 @@ def test_on_a_phone_the_page_stays_in_sight_of_its_controls(class_file: Path, pr
     assert picture["y"] + picture["height"] < bar["y"]
     page.get_by_role("link", name="All children").tap()
     page.locator("#rows").wait_for()
-    assert not page.locator("#preview").is_visible()
+    expect(page.locator("#preview")).to_be_hidden()
 
 
 @pytest.mark.long
@@ -394,14 +395,14 @@ def test_what_was_made_is_offered_only_while_nothing_else_is_chosen(class_file: 
 
     made()
     page.get_by_role("textbox", name="Line height", exact=True).fill("22")
-    assert not ready.is_visible()
+    expect(ready).to_be_hidden()
     made()
     page.get_by_role("link", name="Bo", exact=True).click()
-    assert not ready.is_visible()
+    expect(ready).to_be_hidden()
     page.locator("[data-panel='5']").wait_for()
     made()
     page.get_by_label("Print for Ottilka").check()
-    assert not ready.is_visible()
+    expect(ready).to_be_hidden()
 
 
 @pytest.mark.long
@@ -411,19 +412,22 @@ def test_for_whom_is_the_child_that_is_looked_at(class_file: Path, program: Prog
     page = at_desk(new_page, program)
     page.get_by_role("link", name="Kirrin", exact=True).click()
     alone = page.get_by_role("button", name="Only Kirrin", exact=True)
-    assert page.locator("#who").input_value() == "all"
+    alone.wait_for()
+    expect(page.locator("#who")).to_have_value("all")
     alone.click()
-    assert (page.locator("#who").input_value(), alone.get_attribute("aria-pressed")) == ("one", "true")
+    expect(page.locator("#who")).to_have_value("one")
+    expect(alone).to_have_attribute("aria-pressed", "true")
     page.get_by_text("One page", exact=True).wait_for()
     alone.click()
-    assert page.locator("#who").input_value() == "all"
+    expect(page.locator("#who")).to_have_value("all")
     phone = at_desk(new_page, program, "/class?told=x", **PHONE)
-    assert phone.locator("#who").input_value() == "all"
-    assert phone.evaluate("[document.activeElement.textContent, scrollY]") == ["Open PDF", 0]
+    expect(phone.locator("#who")).to_have_value("all")
+    expect(phone.locator(":focus")).to_have_text("Open PDF")
+    assert phone.evaluate("scrollY") == 0
     phone.get_by_role("link", name="Kirrin", exact=True).tap()
-    assert phone.locator("#who").input_value() == "one"
+    expect(phone.locator("#who")).to_have_value("one")
     phone.get_by_role("link", name="All children").tap()
-    assert phone.locator("#who").input_value() == "all"
+    expect(phone.locator("#who")).to_have_value("all")
 
 
 @pytest.mark.long
@@ -437,11 +441,11 @@ def test_of_a_child_far_down_the_list_the_settings_begin_at_their_top(class_file
     tablet = {"viewport": {"width": 820, "height": 1180}}
     for options in (tablet, PHONE):
         page = at_desk(new_page, program, **options)
-        page.locator("#rows > li").last.locator("a").click()
-        page.get_by_role("textbox", name="Line height", exact=True).wait_for()
-        until(page, "document.querySelector('#preview').src.startsWith('data:')")
+        last = page.locator("#rows > li").last
+        last.locator("a").click()
+        page.locator(f"[data-panel='{last.get_attribute('data-row')}']").wait_for()  # the child's settings, which stay
+        drawn(page)
         until(page, "document.querySelector('#preview').getBoundingClientRect().height > 100")
-        page.wait_for_load_state("networkidle")  # the child's settings have come, and stay
         field, foot, viewer, picture = (page.locator(each).bounding_box() for each in (
             "#own-line_height", ".foot-bar", ".viewer", "#preview"))
         assert page.evaluate("scrollY") == 0
@@ -449,6 +453,6 @@ def test_of_a_child_far_down_the_list_the_settings_begin_at_their_top(class_file
         if options is tablet:
             assert viewer["y"] + viewer["height"] < field["y"] < foot["y"] - field["height"]
             assert page.locator(".top").bounding_box()["height"] < 60
-        page.goto(program.address + "/class?child=1")
-        page.locator("[data-tally=whole]").wait_for(state="attached")
+        at_work(page).goto(program.address + "/class?child=1")
+        at_work(page)
         assert page.evaluate("scrollY") == 0

@@ -8,7 +8,8 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from webhelp import MESSY, Program, port_of_its_own, until
+from playwright.sync_api import expect
+from webhelp import MESSY, Program, port_of_its_own
 
 from namewright.classbook import Classbook
 
@@ -48,8 +49,8 @@ def test_five_children_are_five_taps_and_their_letters(class_file: Path, program
         done(page, count)
     assert taps == 5
     assert list(noted_today(class_file).values()) == [(0, 1)] * 5
-    assert page.locator(".note-card[open]").count() == 1
-    assert page.locator(".note-card .badge.done").count() == 5
+    expect(page.locator(".note-card[open]")).to_have_count(1)
+    expect(page.locator(".note-card .badge.done")).to_have_count(5)
 
 
 @pytest.mark.long
@@ -60,22 +61,23 @@ def test_all_letters_at_once_and_a_change_of_mind(class_file: Path, program: Pro
     page.goto(program.address + "/seen?by=name")
     card = page.locator(".note-card[open]")
     card.get_by_text("All the letters").tap()
-    assert card.locator(".tile :checked").count() == 2
+    expect(card.locator(".tile :checked")).to_have_count(2)
     card.get_by_text("None yet").tap()
-    assert (card.locator(".tile :checked").count(), card.locator("[name=all]").is_checked()) == (0, False)
+    expect(card.locator(".tile :checked")).to_have_count(0)
+    expect(card.locator("[name=all]")).not_to_be_checked()
     card.locator(".tile").nth(1).tap()
-    assert not card.locator("[name=none]").is_checked()
+    expect(card.locator("[name=none]")).not_to_be_checked()
     card.locator("[data-unsaved]").wait_for()
     card.get_by_role("button", name="Save and next").tap()
     done(page, 1)
     assert noted_today(class_file) == {"Bo": (1,)}
     first = page.locator(".note-card").first
     first.locator("summary").first.tap()
-    assert first.locator("[name=letter]:checked").count() == 1
+    expect(first.locator("[name=letter]:checked")).to_have_count(1)
     first.locator(".tile").nth(0).tap()
     first.locator(".tile").nth(1).tap()
     first.get_by_role("button", name="Save and next").tap()
-    until(page, "document.querySelector('.note-card').open === false")
+    expect(first).not_to_have_attribute("open", "")
     assert noted_today(class_file) == {"Bo": (0,)}
 
 
@@ -108,7 +110,7 @@ def test_a_day_is_taken_back_from_the_childs_page(class_file: Path, program: Pro
         page.locator(".tile").nth(at).tap()
     page.get_by_role("button", name="Save", exact=True).tap()
     page.get_by_text("Saved for Ottilka").wait_for()
-    assert page.locator(".year .stands").count() == 2
+    expect(page.locator(".year .stands")).to_have_count(2)
     page.get_by_text("Take a day back").tap()
     page.get_by_role("button", name="Take back what was noted").tap()
     page.get_by_text("That day was taken back.").wait_for()

@@ -5,15 +5,14 @@ In a real browser; its own printing is stood in for, and what it would be handed
 
 from __future__ import annotations
 
-import io
 import re
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 import pytest
-from pypdf import PdfReader
-from webhelp import Program, until
+from playwright.sync_api import expect
+from webhelp import Program, at_work, pdf_after, until
 
 from longer import rest_long
 from namewright.classbook import Classbook
@@ -36,7 +35,7 @@ def desk(class_file: Path, program: Program, new_page: NewPage) -> Any:
         book.update_roster("Given,Family\nKirrin,Brane\nBo,Lindle\n")
     page = new_page()
     page.goto(f"{program.address}/class?child=1&all=1")
-    page.locator("[data-tally=whole]").wait_for(state="attached")
+    at_work(page)
     page.evaluate(HANDED)
     return page
 
@@ -67,12 +66,10 @@ def test_what_is_typed_is_printed_at_once_by_every_way(desk: Any, class_file: Pa
     button = desk.get_by_role("button", name="Print", exact=True)
     assert heights(handed(desk, button.click)) == {40}
     assert heights(handed(desk, lambda: desk.keyboard.press("Control+p"))) == {40}
-    with desk.context.expect_event("response", lambda answer: answer.url.endswith(".pdf")) as waiting:
-        desk.get_by_role("link", name="Print only Kirrin").click()
-    pdf = PdfReader(io.BytesIO(desk.context.request.get(waiting.value.url).body()))
+    pdf = pdf_after(desk, desk.get_by_role("link", name="Print only Kirrin").click)
     assert len(pdf.pages) == len(re.findall("<svg", handed(desk, button.click))) > 1
-    assert field.input_value() == "40"
-    assert desk.get_by_text("Changed and not kept yet: Kirrin.").is_visible()
+    expect(field).to_have_value("40")
+    expect(desk.get_by_text("Changed and not kept yet: Kirrin.")).to_be_visible()
     with Classbook.open(class_file) as book:
         assert not book.settings_of(1)
 
@@ -82,7 +79,7 @@ def test_pages_that_were_printed_are_not_printed_again_once_another_height_is_ty
     only_this_child(desk)
     assert 40 not in heights(handed(desk, desk.get_by_role("button", name="Print", exact=True).click))
     desk.get_by_role("textbox", name="Line height", exact=True).fill("40")
-    assert desk.locator("#paper-out").inner_html() == ""
+    expect(desk.locator("#paper-out")).to_be_empty()
 
 
 def change(page: Any, key: str) -> None:

@@ -17,7 +17,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import expect
 from pypdf import PdfReader
-from webhelp import MESSY, Program, port_of_its_own, until
+from webhelp import MESSY, PATIENCE, Program, at_work, port_of_its_own, until
 
 from longer import rest_long
 from namewright.classbook import Classbook
@@ -45,6 +45,12 @@ def fetched(page: Any, address: str) -> PdfReader:
     return PdfReader(io.BytesIO(bytes(data)))
 
 
+def tallness(part: Any) -> float:
+    """Return how many times as high as wide a part of the screen is."""
+    box = part.bounding_box()
+    return float(box["height"] / box["width"])
+
+
 def size_mm(pdf: PdfReader, at: int = 0) -> tuple[float, float]:
     box = pdf.pages[at].mediabox
     return float(box.width) / PT_PER_MM, float(box.height) / PT_PER_MM
@@ -56,9 +62,9 @@ def test_the_key_goes_out_of_the_address(class_file: Path, browser: Any) -> None
     with Program(class_file) as running:
         mine, others = browser.new_context(), browser.new_context()
         page = mine.new_page()
-        page.set_default_timeout(20_000)
+        page.set_default_timeout(PATIENCE)
         page.goto(running.way_in)
-        assert page.url == f"{running.address}/class/list"
+        expect(page).to_have_url(f"{running.address}/class/list")
         assert not page.evaluate("document.cookie")
         page.reload()
         page.locator("textarea[name=text]").wait_for()
@@ -67,29 +73,23 @@ def test_the_key_goes_out_of_the_address(class_file: Path, browser: Any) -> None
         tab.locator("textarea[name=text]").wait_for()
         page = others.new_page()
         assert page.goto(f"{running.address}/class/list").status == 403
-        assert "Only who started the program" in page.inner_text("main")
+        expect(page.locator("main")).to_contain_text("Only who started the program", use_inner_text=True)
         page.set_content(f'<a href="{running.way_in}">come in</a>')  # a link on a page from elsewhere
         page.click("a")
         page.locator("textarea[name=text]").wait_for()
-        assert page.url == f"{running.address}/class/list"
+        expect(page).to_have_url(f"{running.address}/class/list")
         mine.close()
         others.close()
 
 
-def settle(page: Any, address: str) -> None:
-    """Paste the class and keep it."""
+def settle(page: Any, address: str, scripts: bool = True) -> None:
+    """Paste the class and keep it; the desk is at work then, where it has scripts."""
     page.goto(address + "/class")
     page.get_by_label("Your list").fill(MESSY)
     page.get_by_role("button", name="Save this class").click()
     page.wait_for_url("**/class?told=*")
-
-
-def pdf_after(page: Any, act: Callable[[], None]) -> PdfReader:
-    """Return the PDF that an action leads to: a browser shows it or, without a viewer, saves it."""
-    with page.expect_response(lambda answer: ".pdf" in answer.url) as waiting:
-        act()
-    assert waiting.value.headers["content-type"] == "application/pdf"
-    return PdfReader(io.BytesIO(page.context.request.get(waiting.value.url).body()))
+    if scripts:
+        at_work(page)
 
 
 def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> None:
@@ -102,12 +102,10 @@ def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> No
     page.get_by_text("8 children were found").wait_for()
     page.get_by_role("button", name="Save this class").click()
     page.get_by_text("The class is saved: 8 children.").wait_for()
-    preview = page.locator("#preview")
-    page.get_by_role("link", name="For everyone").click()
+    at_work(page).get_by_role("link", name="For everyone").click()
     page.get_by_label("Paper", exact=True).select_option("a4")
     page.locator("#preview[src*='210%20297']").wait_for()
-    box = preview.bounding_box()
-    assert box["height"] / box["width"] == pytest.approx(297 / 210, rel=0.01)
+    until(page, lambda: tallness(page.locator("#preview")) == pytest.approx(297 / 210, rel=0.01))
     page.get_by_text("Changed and not kept yet: everyone.").wait_for()
     page.get_by_text("8 pages").wait_for()
     page.get_by_role("button", name="Open PDF").click()
@@ -120,7 +118,7 @@ def test_the_teacher_prints_the_class(program: Program, new_page: NewPage) -> No
     page.get_by_role("button", name="Keep", exact=True).click()
     page.get_by_text("Kept. It holds from now on.").wait_for()
     page.goto(program.address + "/class?for=everyone")
-    assert page.get_by_label("Paper", exact=True).input_value() == "a4"
+    expect(page.get_by_label("Paper", exact=True)).to_have_value("a4")
 
 
 @pytest.mark.long
@@ -139,12 +137,12 @@ def test_the_teacher_chooses_forms_by_their_pictures(program: Program, new_page:
     page.get_by_role("button", name="Keep", exact=True).click()
     page.get_by_text("Kept. It holds from now on.").wait_for()
     page.reload()
-    page.get_by_role("link", name="For everyone").click()
+    at_work(page).get_by_role("link", name="For everyone").click()
     page.locator("#all").get_by_text("More about the letters").click()
     page.locator("#all").get_by_text("More about the page").click()
     form = page.locator("#all").get_by_role("group", name="a", exact=True)
-    assert form.get_by_role("radio", name="with two storeys").is_checked()
-    assert page.locator("#all").get_by_label("Dots far apart").is_checked()
+    expect(form.get_by_role("radio", name="with two storeys")).to_be_checked()
+    expect(page.locator("#all").get_by_label("Dots far apart")).to_be_checked()
 
 
 @pytest.mark.long
@@ -162,6 +160,7 @@ def test_the_teacher_plans_a_week(program: Program, new_page: NewPage) -> None:
     page.get_by_label("and this child").select_option("Bo")
     page.get_by_role("button", name="Never together").click()
     page.get_by_text("Ottilka and Bo sit apart.").wait_for()
+    page.wait_for_load_state()  # all of the screen, not its top alone
     tables = page.locator("section[aria-labelledby=tables] > p").all_inner_texts()
     assert len(tables) == 2
     assert not any("Ottilka" in table and "Bo" in table for table in tables)
@@ -178,7 +177,7 @@ def test_the_teacher_makes_next_months_sheets(class_file: Path, program: Program
         for child, day in product((1, 2), ("2026-03-02", "2026-03-05")):
             book.observe(child, day, letter_positions(book.child(child).child.practice))
     page.goto(program.address + "/class")
-    page.get_by_text("More", exact=True).click()
+    at_work(page).get_by_text("More", exact=True).click()
     page.get_by_role("link", name="Next month").click()
     page.get_by_label("Ottilka: from full to partial support.").uncheck()
     page.get_by_role("button", name="Make the sheets").click()
@@ -197,7 +196,7 @@ def test_a_page_left_open_from_one_class_changes_nothing_in_another(class_file: 
     with Program(class_file, port_of_its_own()) as first:
         settle(page, first.address)
         page.goto(first.address + "/child/1/lines")
-        page.get_by_role("textbox", name="Line height", exact=True).fill("31")
+        at_work(page).get_by_role("textbox", name="Line height", exact=True).fill("31")
         first.kill()
         with Program(other, first.port) as second:
             settle(new_page(), second.address)
@@ -225,7 +224,7 @@ def test_a_child_is_erased_by_keyboard_on_a_phone(class_file: Path, program: Pro
     page.get_by_role("heading", name="Erase for good?").wait_for()
     page.get_by_role("link", name="Erase nothing").focus()
     page.keyboard.press("Tab")
-    assert page.evaluate("document.activeElement.textContent") == "Erase for good"
+    expect(page.locator(":focus")).to_have_text("Erase for good")
     page.keyboard.press("Enter")
     page.get_by_text("One child was erased for good.").wait_for()
     assert b"Tamsel" not in class_file.read_bytes()
@@ -240,7 +239,7 @@ def test_what_is_changed_before_the_script_runs_counts(program: Program, new_pag
     page.route("**/desk.js", lambda route: held.append(route))
     page.goto(program.address + "/class?for=everyone", wait_until="commit")
     page.get_by_label("Paper", exact=True).select_option("a4")
-    assert held
+    until(page, lambda: held)
     held[0].continue_()
     page.locator("#preview[src*='210%20297']").wait_for()
 
@@ -254,6 +253,8 @@ def test_a_page_that_nobody_touched_asks_for_nothing(program: Program, new_page:
     for path in ("/class", "/class?child=1&all=1", "/class/list"):
         page.goto(program.address + path)
         page.wait_for_load_state("networkidle")
+        if path != "/class/list":
+            at_work(page)
     assert not [url for url in asked if "draft" in url or "kind=" in url.partition("page.svg")[2] or "part=" in url]
 
 
@@ -263,23 +264,21 @@ def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage)
     page = new_page()
     settle(page, program.address)
     page.goto(program.address + "/class?child=1")
-    page.get_by_text("Before and after, at true size").click()
+    at_work(page).get_by_text("Before and after, at true size").click()
     page.get_by_role("button", name="Measure this screen").click()
     page.get_by_role("slider", name="Size of the outline").fill("428")  # 85.60 mm: five pixels a millimetre here
     page.get_by_role("button", name="The outline fits the card").click()
-    box = page.locator("[data-card]").bounding_box()
-    assert box["height"] / box["width"] == pytest.approx(53.98 / 85.60, rel=0.01)
+    assert tallness(page.locator("[data-card]")) == pytest.approx(53.98 / 85.60, rel=0.01)
     page.get_by_role("slider", name="Line height").fill("30")
     until(page, """(() => {
         const row = document.querySelector('#own-row'), svg = decodeURIComponent(row.src);
         const y = (line) => Number(svg.match(`class="${line}"[^>]* y1="([0-9.]+)"`)?.[1]);
         return row.complete && Math.abs(y('baseline') - y('topline') - 30) < 0.01; })()""")
-    wide, svg = page.evaluate(
-        "[document.querySelector('#own-row').getBoundingClientRect().width, "
-        "decodeURIComponent(document.querySelector('#own-row').src)]")
-    view = re.search(r'viewBox="0 0 ([\d.]+) ([\d.]+)"', svg)
+    view = re.search(r'viewBox="0 0 ([\d.]+) ([\d.]+)"',
+                     page.evaluate("decodeURIComponent(document.querySelector('#own-row').src)"))
     assert view
-    assert wide == pytest.approx(5 * float(view[1]), abs=1)
+    wide = 5 * float(view[1])
+    until(page, lambda: page.locator("#own-row").bounding_box()["width"] == pytest.approx(wide, abs=1))
     page.keyboard.press("Escape")
     page.get_by_role("textbox", name="Your initials").fill("RK")
     page.get_by_role("button", name="Keep", exact=True).click()
@@ -290,7 +289,7 @@ def test_the_specialist_finds_a_line_height(program: Program, new_page: NewPage)
     assert size_mm(pdf) == pytest.approx((215.9, 279.4), abs=0.05)
     page.get_by_role("button", name=re.compile("Undo the change")).click()
     page.get_by_text("It is as it was before.").wait_for()
-    assert page.get_by_role("textbox", name="Line height").input_value() == ""
+    expect(page.get_by_role("textbox", name="Line height")).to_have_value("")
 
 
 def violations(page: Any, address: str, width: int, options: dict[str, Any]) -> list[tuple[object, ...]]:
@@ -366,8 +365,7 @@ def test_the_keyboard_alone_prints_the_class(program: Program, new_page: NewPage
                 return
         raise AssertionError(f"{name} is not reached by Tab")
 
-    page.get_by_label("Your list").wait_for()
-    page.wait_for_function("document.activeElement.id === 'text'")  # the cursor comes with the first picture
+    expect(page.get_by_label("Your list")).to_be_focused()  # the cursor comes with the first picture
     page.keyboard.insert_text(MESSY)
     page.get_by_text("7 children were found").wait_for()
     tab_to("Save this class")
@@ -400,10 +398,11 @@ def test_the_browser_prints_the_same_pages(program: Program, new_page: NewPage) 
 def test_without_scripts_the_class_is_printed_too(program: Program, new_page: NewPage) -> None:
     """Where JavaScript is switched off the same forms do the same."""
     page = new_page(java_script_enabled=False)
-    settle(page, program.address)
+    settle(page, program.address, scripts=False)
     page.get_by_role("link", name="Íñigo", exact=True).click()
     page.get_by_role("heading", name="Íñigo").wait_for()
-    assert not page.locator(".scripted:visible").count()
+    page.wait_for_load_state()
+    expect(page.locator(".scripted:visible")).to_have_count(0)
     page.get_by_role("button", name="Open PDF").click()
     page.get_by_role("link", name="Open the PDF").wait_for()
 
@@ -421,14 +420,14 @@ def test_a_killed_program_loses_nothing(class_file: Path, new_page: NewPage) -> 
         first.kill()
         page.get_by_role("button", name="Save this class").click()
         page.get_by_text("The program does not answer").wait_for()
-        assert page.get_by_label("Your list").input_value().endswith("Wenna Praske")
+        expect(page.get_by_label("Your list")).to_have_value(re.compile("Wenna Praske$"))
         with Program(class_file, first.port):
             page.get_by_role("button", name="Save this class").click()
             page.get_by_role("button", name="Send it again").click()
             page.get_by_text("The class is saved: 8 children.").wait_for()
-            assert page.locator("#rows > li").count() == 8
+            expect(page.locator("#rows > li")).to_have_count(8)
             page.reload()
-            assert page.locator("#rows > li").count() == 8
+            expect(page.locator("#rows > li")).to_have_count(8)
 
 
 def test_a_program_says_nothing_about_children(class_file: Path, new_page: NewPage) -> None:

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import io
 import os
 import re
 import shutil
 import subprocess
 import sys
 import time
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from html import unescape
+from inspect import getsource
 from pathlib import Path
 from types import TracebackType
 from typing import Any
@@ -19,6 +21,7 @@ from urllib.request import Request, urlopen
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
+from pypdf import PdfReader
 from werkzeug.test import TestResponse
 
 from namewright.classbook import Classbook
@@ -114,7 +117,7 @@ class Program:
     def ask(self, path: str = "/", data: bytes | None = None) -> str:
         """Return the answer to a request of who has the key. Raises OSError or HTTPException."""
         asked = Request(self.address + path, data, {"Cookie": f"key-{self.port}={self.key}"})
-        return urlopen(asked, timeout=60).read().decode()
+        return urlopen(asked, timeout=PATIENCE / 1000).read().decode()
 
     def kill(self) -> None:
         """End it at once, as a power cut would."""
@@ -124,7 +127,7 @@ class Program:
     def said(self) -> str:
         """End it and return all that it wrote, after the address."""
         self.process.terminate()
-        out, error = self.process.communicate(timeout=20)
+        out, error = self.process.communicate(timeout=PATIENCE / 1000)
         return out + error
 
     def __enter__(self) -> Program:
@@ -225,17 +228,33 @@ def finished(visitor: Visitor, answer: TestResponse) -> str:
     """Wait until the PDF that an answer leads to is made; return the path of its page."""
     assert answer.status_code == 302, answer.text[:500]
     where = answer.headers["Location"].partition("?")[0]
-    for _ in range(600):
-        if "data-finished" in visitor.get(where + "/state").text:
-            return where
+    ends = time.monotonic() + PATIENCE / 1000
+    while "data-finished" not in visitor.get(where + "/state").text:
+        assert time.monotonic() < ends, "the PDF was not made"
         time.sleep(0.05)
-    raise AssertionError("the PDF was not made in 30 s")
+    return where
 
 
-def until(page: Any, expression: str) -> None:
-    """Wait until a script on a page says yes, asked from outside: the strict policy forbids one that polls inside."""
-    for _ in range(600):
-        if page.evaluate(expression):
-            return
-        page.wait_for_timeout(100)
-    raise AssertionError(f"not in a minute: {expression}")
+def until(page: Any, true: str | Callable[[], object]) -> None:
+    """Wait until something holds that ``expect`` has no word for: what a script on a page says, or a test itself.
+
+    Asked from outside again and again: the strict policy forbids a script that polls inside. Whatever comes a moment
+    after an act (an answer, a picture, a focus, a screen) is waited for so or by ``expect``, and never read at once.
+    """
+    ends = time.monotonic() + PATIENCE / 1000
+    while not (page.evaluate(true) if isinstance(true, str) else true()):
+        assert time.monotonic() < ends, f"never came: {true if isinstance(true, str) else getsource(true).strip()}"
+        page.wait_for_timeout(50)
+
+
+def at_work(page: Any) -> Any:
+    """Wait until the desk's script is there, which comes after the page was seen, and has counted; return the page."""
+    page.locator("[data-tally=whole]").wait_for(state="attached")
+    return page
+
+
+def pdf_after(page: Any, act: Callable[[], object]) -> PdfReader:
+    """Return the PDF that an act opens, in this window or another."""
+    with page.context.expect_event("response", lambda answer: answer.url.endswith(".pdf")) as waiting:
+        act()
+    return PdfReader(io.BytesIO(page.context.request.get(waiting.value.url).body()))
