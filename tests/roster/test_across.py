@@ -137,3 +137,12 @@ def test_names_over_their_birthdays_are_children(title: str, born: str) -> None:
     for some in (rows, [rows[0], rows[2]]):
         text = "\n".join(map("\t".join, some))
         assert [f"{child.given} {child.family}" for child in read_roster(text).children] == names
+
+
+@pytest.mark.parametrize(("given", "family"), [("Vorname", "Nachname"), ("First name", "Last name"),
+                                               ("Nombre", "Apellidos"), ("Prénom", "Nom"), ("Nome", "Cognome")])
+def test_a_child_called_as_a_month_stands_among_given_names_across(given: str, family: str) -> None:
+    """The row of given names was none, and every child was to practise its family's."""
+    rows = (("No.", "1", "2", "3", "4"), (given, "冬梅", "Yang", "Jun", "桂兰"), (family, "Yi", "He", "Ding", "Mo"))
+    read = read_roster("\n".join(map(" | ".join, rows))).children
+    assert [child.given for child in read] == ["冬梅", "Yang", "Jun", "桂兰"]

@@ -64,3 +64,11 @@ def test_a_school_that_comes_once_is_no_class(sign: str, schools: tuple[str, ...
     """Whoever went to one alone was lost behind a heading."""
     text = "\n".join(f"{name}{sign}{school}" for name, school in zip(names, schools, strict=True))
     assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize("sign", [": ", " – "])
+def test_few_schools_beside_who_moves_away_are_enough(sign: str) -> None:
+    said = ("Mill Road School", "not decided", "moving away", "?", "Lakeview", "Oak Hill Primary")
+    names = ("გიგა გოგია", "ნანა კუპრაშვილი", "ელენა წერეთელი", "მალხაზ ცხადაძე", "ელენე სიჭინავა", "ჟანა ცაავა")
+    text = "\n".join(f"{name}{sign}{what}" for name, what in zip(names, said, strict=True))
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]

@@ -144,3 +144,10 @@ def test_a_name_with_a_heart_is_no_head_over_those_with_bullets(sign: str) -> No
     """Two children were lost, for the heart hid that they are known."""
     text = f"Segue a lista para os cartões\n• Alveiro\n{sign} Manuela 🌟\n• Dario\n{sign} Xobrel\n• Edi 🌟"
     assert [child.practice for child in read_roster(text).children] == ["Alveiro", "Manuela", "Dario", "Xobrel", "Edi"]
+
+
+@pytest.mark.parametrize(("title", "word"), [("Zwemmen", "Groep"), ("Natación", "Grupo"), ("Nuoto", "Gruppo")])
+def test_a_title_over_counted_groups_is_asked_about(title: str, word: str) -> None:
+    text = f"{title}\n{word} 1:\nΡόζα\nΖηναϊς\n{word} 2 – juf Vass\nΚλεόπας (bang voor water)\nΒαλέρια"
+    assert [child.practice for child in read_roster(text).children] == ["Ρόζα", "Ζηναϊς", "Κλεόπας", "Βαλέρια"]
+    assert "Mia" in [child.practice for child in read_roster(text.replace(title, "Mia")).children]

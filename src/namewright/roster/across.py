@@ -48,7 +48,7 @@ def from_names_across(lines: Sequence[Line]) -> list[Line]:
             if rows and {Role.GIVEN, Role.FAMILY} <= set(header_roles((rows[0].label, *rows[0].cells)) or ()):
                 continue  # a table with a row for each child
             rows = _without_corner(rows)
-            top = next((row for row in rows if _are_names(row.cells)), None)
+            top = next((row for row in rows if _are_names(row.cells, named=header_role(row.label) in NAME_ROLES)), None)
             tops = [row for row in rows if top and row.label == top.label and _are_names(row.cells, least=1)]
             below = [row for row in rows if top and row.at > top.at and row not in tops]
             kept = [row for row in below if _is_of_the_child(row.label)]
@@ -84,10 +84,12 @@ def _without_corner(rows: list[_Row]) -> list[_Row]:
     return [_Row(first.at, "", names), *below] if cornered and _are_names(names) and all(names) else rows
 
 
-def _are_names(cells: Sequence[str], least: int = _FEW) -> bool:
+def _are_names(cells: Sequence[str], least: int = _FEW, *, named: bool = False) -> bool:
+    """Say whether cells may hold a name each; behind a title that is ``named`` for them Jun is no month."""
     filled = [cell for cell in cells if cell]
     different = len(set(map(fold, filled))) > _MOSTLY * len(filled)
-    return len(filled) >= least and different and sum(map(_may_be_a_name, filled)) >= _NEARLY * len(filled)
+    names = sum(_may_be_a_name(cell) or (named and fold(cell) in MONTHS and is_given(cell)) for cell in filled)
+    return len(filled) >= least and different and names >= _NEARLY * len(filled)
 
 
 def _may_be_a_name(cell: str) -> bool:

@@ -55,6 +55,10 @@ def names_alone(lines: Sequence[Line], found: Mapping[int, tuple[str, str]]) -> 
         line.heading(bare) if apart and at == first else line) for at, line in enumerate(lines)]
 
 
+def _is_no_name(other: str, school: bool) -> bool:
+    return school or begins_small(other) or not any(map(is_letter, other))
+
+
 def _are_children(names: Sequence[str], others: Sequence[str], *, dashed: bool) -> bool:
     """Say whether names stand on one side, each once, and on the other what is no name: it comes again or is small.
 
@@ -65,6 +69,7 @@ def _are_children(names: Sequence[str], others: Sequence[str], *, dashed: bool) 
     named = share(is_titled_name(name) and may_be_a_name(name.replace(",", " ")) for name in names) >= _MOSTLY
     again = len(set(told)) <= _AGAIN * len(told)
     whole = all(" " in name for name in names) or given_share(names) >= _MOSTLY  # no groups
-    placed = whole and share(not _SCHOOLS.isdisjoint(other.split()) for other in told) >= _HALF
+    school = [not _SCHOOLS.isdisjoint(other.split()) for other in told]
+    placed = whole and any(school) and share(map(_is_no_name, others, school)) >= _HALF
     return (len(once) == len(names) and (placed or (not dashed and (again or small))) and once.isdisjoint(told)
             and named and given_share(told) <= _NAMED and not any(map(is_a_job, names)))

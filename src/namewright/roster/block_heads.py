@@ -51,9 +51,11 @@ def block_heads(texts: Sequence[str], filled: Mapping[int, str]) -> Heads:
     if months := _months(filled, frozenset(openers)):
         return Heads(frozenset(months), frozenset(_above(months[0], filled)))
     if counted := _counted(filled):
-        above = frozenset(at for at in _above(counted[0], filled) if any(map(str.isdigit, filled[at])))
+        over = frozenset(_above(counted[0], filled))
+        above = frozenset(at for at in over if any(map(str.isdigit, filled[at])))
+        asked = frozenset(at for at in over - above if not opens_with_given(strip_numbering(filled[at])))
         sure = _tell_no_name([filled[at] for at in counted])
-        return Heads(frozenset(counted), above) if sure else Heads(titles=above, doubtful=frozenset(counted))
+        return Heads(frozenset(counted), above, asked) if sure else Heads(titles=above, doubtful=asked.union(counted))
     if bare := frozenset(_over_bullets(filled)):
         below = [strip_numbering(text) for at, text in filled.items() if at not in bare]
         known = given_share(below) >= _MOST_BULLETED  # else these may be names as the others are, their bullets lost
