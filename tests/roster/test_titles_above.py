@@ -315,3 +315,17 @@ def test_a_title_over_the_only_group_is_asked_about() -> None:
     with pytest.raises(RosterError) as raised:
         read_roster("Angoli\nPittura: Kwailes, Kwourvain, Xismyr e Tothdlirfár")
     assert all(report.outcome is Outcome.LEFT_OUT for report in raised.value.lines)
+
+
+@pytest.mark.parametrize("stroke", ["🦷", "★", "✓"])
+def test_a_title_apart_over_names_with_pictures_is_asked_about(stroke: str) -> None:
+    names = ("Ndumiso Mlotsh", "Owethu Juqula", "Mcebisi Mlanga", "Nozizwe Menzi")
+    text = "Gelesene Bücher\n\n" + "\n".join(f"{name} {stroke * at}" for at, name in enumerate(names, 1))
+    assert [child.practice for child in read_roster(text).children] == [name.split()[0] for name in names]
+
+
+@pytest.mark.parametrize(("title", "new"), [("Gruppenwechsel", "neu"), ("Moves", "new"), ("Cambios", "nuevo")])
+def test_a_title_over_four_children_who_move_is_asked_about(title: str, new: str) -> None:
+    text = (f"{title}\nAneta Nistor: Bären -> Füchse\nTitus Tudor: {new} -> Bären\nEmilia Dobre: {new} -> Füchse\n"
+            "Jan Toma: neu")
+    assert [child.practice for child in read_roster(text).children] == ["Aneta", "Titus", "Emilia", "Jan"]

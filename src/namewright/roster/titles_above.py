@@ -12,6 +12,8 @@ import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import pairwise
 
+import unicodedata2
+
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
@@ -154,7 +156,7 @@ def over_asides(lines: Sequence[str]) -> Iterator[int]:
     if _has_no_figure(lines[first], [lines[at] for at in filled if at != first]):
         yield first  # Hora da novidade
     told = [_has_something_behind(text) for text in filled.values()]
-    if first + 1 in filled and (len(filled) <= _MANY or not all(told[1:])):
+    if first + 1 in filled and (len(filled) < _MANY or not all(told[1:])):
         return
     titled = _has_a_date_behind(filled[first]) and sum(map(_has_a_date_behind, filled.values())) == 1
     small = titled and begins_small(_words(_ASIDE.split(filled[first])[0])[-1])  # Venta de fotos – mayo
@@ -171,7 +173,8 @@ def _has_something_behind(text: str) -> bool:
     """Say whether something stands beside a name: in brackets, behind a sign, or a number."""
     return (ASIDE.search(text) is not None or _LEADER.search(text) is not None or text.rstrip()[-1:].isdigit()
             or text.rstrip().endswith((" –", " —", " -"))  # nothing was counted
-            or any(sign in text for sign in ("→", "->", " > ")))
+            or any(sign in text for sign in ("→", "->", " > "))
+            or unicodedata2.category(text.rstrip()[-1:] or " ") == "So")  # a tooth for each
 
 
 def _is_joined(words: Sequence[str]) -> bool:
