@@ -146,3 +146,12 @@ def test_a_child_called_as_a_month_stands_among_given_names_across(given: str, f
     rows = (("No.", "1", "2", "3", "4"), (given, "冬梅", "Yang", "Jun", "桂兰"), (family, "Yi", "He", "Ding", "Mo"))
     read = read_roster("\n".join(map(" | ".join, rows))).children
     assert [child.given for child in read] == ["冬梅", "Yang", "Jun", "桂兰"]
+
+
+@pytest.mark.parametrize(("title", "way"), [("Bambino/a", "Trasporto"), ("Alumno/a", "Ruta"), ("Student", "Transport"),
+                                            ("Kind", "Heimweg"), ("Élève", "Trajet"), ("Aluno", "Transporte")])
+def test_a_family_called_as_a_title_stands_among_names_across(title: str, way: str) -> None:
+    rows = (("No.", "1", "2", "3", "4"), (title, "Silvia Wathel", "Leandro Parent", "Julia Abrass", "Leo Mahy"),
+            (way, "a piedi", "linea 2", "auto", "auto"))
+    read = read_roster("\n".join(map(" | ".join, rows))).children
+    assert [child.practice for child in read] == ["Silvia", "Leandro", "Julia", "Leo"]

@@ -49,7 +49,8 @@ def from_names_across(lines: Sequence[Line]) -> list[Line]:
                 continue  # a table with a row for each child
             rows = _without_corner(rows)
             top = next((row for row in rows if _are_names(row.cells, named=header_role(row.label) in NAME_ROLES)), None)
-            tops = [row for row in rows if top and row.label == top.label and _are_names(row.cells, least=1)]
+            tops = [row for row in rows if top and row.label == top.label and (
+                row is top or _are_names(row.cells, least=1))]
             below = [row for row in rows if top and row.at > top.at and row not in tops]
             kept = [row for row in below if _is_of_the_child(row.label)]
             if top and header_role(top.label) and kept:
@@ -85,10 +86,14 @@ def _without_corner(rows: list[_Row]) -> list[_Row]:
 
 
 def _are_names(cells: Sequence[str], least: int = _FEW, *, named: bool = False) -> bool:
-    """Say whether cells may hold a name each; behind a title that is ``named`` for them Jun is no month."""
+    """Say whether cells may hold a name each.
+
+    Behind a title that is ``named`` for them Jun is no month, and Leandro Parent no title.
+    """
     filled = [cell for cell in cells if cell]
     different = len(set(map(fold, filled))) > _MOSTLY * len(filled)
-    names = sum(_may_be_a_name(cell) or (named and fold(cell) in MONTHS and is_given(cell)) for cell in filled)
+    names = sum(_may_be_a_name(cell) or (named and is_given(cell.split()[0]) and not _has_small_word(cell))
+                for cell in filled)
     return len(filled) >= least and different and names >= _NEARLY * len(filled)
 
 
