@@ -97,3 +97,28 @@ def test_whole_names_beside_both_parts_are_somebody_elses_and_ask_nothing(titles
     rows = ("Mira,Vost,Jo Vost,555,Al Vost,556", "Leo,Tarn,Bo Tarn,557,Ed Tarn,558")
     assert [(child.given, child.family) for child in read_roster("\n".join((titles, *rows))).children] == [
         ("Mira", "Vost"), ("Leo", "Tarn")]
+
+
+@pytest.mark.parametrize(("text", "columns"), [
+    ("Mia Vost\tLeo Berg\nAva Tarn\tTom Hill", "name,name"), ("Mia Vost\tLeo Vost\nAva Hill\tTom Hill", "name,name"),
+    ("Mia Vost\tbus\tLeo Berg\nAva Tarn\tcar\tTom Hill", "name,other,name"), ("Mia\tLeo\nAva\tTom", "name,name"),
+    ("Mia;Yara;Leo;Yara\nAva;Rook;Tom;Rook", "given,family,given,family"),
+    ("Mia Vost;Leo Berg;\nAva Tarn;;Tom Hill", "name,name,name"),
+    ("Acorns\tOaks\nMia Vost\tLeo Berg\nAva Tarn\tTom Hill", "name,name")])
+def test_whose_name_comes_again_in_what_columns_hold_is_another_child(text: str, columns: str) -> None:
+    """One column alone was kept, or both were joined to one name."""
+    roster = read_roster(text, columns=columns)
+    assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava", "Tom"]
+    assert [child.practice for child in read_roster(roster.text).children] == ["Mia", "Leo", "Ava", "Tom"]
+
+
+@pytest.mark.parametrize(("text", "everyone"), [
+    ("Mia Vost\tLeo Berg\nAva Tarn\tTom Hill\nIda Rose\tSam Oak", "name,name"),
+    ("Mia Vost;Leo Berg;Kim Moor\nAva Tarn;Tom Hill;Sam Oak\nIda Rose;Al Reed;Bo Reed", "name,name,name"),
+    ("Mia Vost\tLeo Berg\tbus 4\nAva Tarn\tTom Hill\twalks\nIda Rose\tSam Oak\tbus 7", "name,name"),
+    ("Zorb\tQuix\nVexil\tQuorra", "name,name"),
+    ("Mia,Yara,Ida,Yara\nLeo,Rook,Kim,Rook\nZoe,Wren,Eva,Wren", "given,family,given,family")])
+def test_the_question_which_column_tells_how_all_are_made(text: str, everyone: str) -> None:
+    with pytest.raises(RosterError) as asked:
+        read_roster(text)
+    assert dict(asked.value.message.fields)["all_columns"] == everyone

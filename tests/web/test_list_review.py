@@ -335,13 +335,21 @@ def test_which_column_holds_the_names_is_asked_and_answered_by_a_button(visitor:
 
 
 def test_who_saves_before_the_answer_is_told_what_to_press(visitor: Visitor) -> None:
-    """No option of a command line; and where all are children, what to do is said beside the question."""
+    """No option of a command line; that all are children is one of the buttons."""
     text = "Acorns\tOaks\nWilf Sturrock\tPippa Lorne\nOrla Fentwick\tJasper Mole\nMina Vost\tZayd Almasri"
     page = list_shown(visitor, text)
-    assert "write one name on each line" in page
+    assert page.count("All of these are children") == 1
     answer = visitor.get(visitor.post("/class/list", {"text": text}).location).get_data(as_text=True)
     assert "--columns" not in answer
     assert "press the right one below" in answer
+
+
+def test_two_classes_side_by_side_are_all_made_by_one_button(visitor: Visitor) -> None:
+    """Either answer kept the children of one class alone."""
+    text = "Acorns\tOaks\nWilf Sturrock\tPippa Lorne\nOrla Fentwick\tJasper Mole\nMina Vost\tZayd Almasri"
+    assert 'value="name,name"' in list_shown(visitor, text)
+    assert "6 children were found." in list_shown(visitor, text, columns="name,name")
+    assert list_shown(visitor, list_typed(visitor)).count("Which column") == 0
 
 
 def test_which_of_two_people_is_the_child_is_answered_by_a_button(visitor: Visitor) -> None:

@@ -297,12 +297,17 @@ def given_first(title: str) -> bool:
 
 
 def titles_for(columns: str) -> list[str]:
-    """Return the titles of columns that were said in words: ``given,family``, ``other,name``. Raises Problem."""
+    """Return the titles of columns that were said in words: ``given,family``, ``other,name``. Raises Problem.
+
+    Words for a whole name, or for both of its parts, that come again are about another child: ``name,name``.
+    """
     words = [word.strip().lower() for word in columns.split(",")]
     wrong = next((word for word in words if word not in _TITLES), None)
     if wrong is not None or not {"given", "family", "name"}.intersection(words):
         raise Problem("roster.no_columns", typed=columns[:60], known=tuple(_TITLES))
-    return [_TITLES[word] for word in words]
+    several = words.count("name") > 1 or min(words.count("given"), words.count("family")) > 1
+    return [f"Child {words[: at + 1].count(word)} {_TITLES[word].lower()}" if several and word != "other"
+            else _TITLES[word] for at, word in enumerate(words)]
 
 
 def _ordered(title: str) -> str:

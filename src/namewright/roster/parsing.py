@@ -14,6 +14,7 @@ from pathlib import Path
 from namewright.message import Message, message, together
 from namewright.named_tuples import NamedTuple
 from namewright.roster.beside import strip_numbering
+from namewright.roster.capitals import is_titled
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Table
 from namewright.roster.judge import Judge
@@ -145,12 +146,24 @@ def _two_readings(table: Table, unfolded: Sequence[Line]) -> Message:
     if people:
         key, parts = "two_people", ("family", "given") if table.roles[first] is Role.FAMILY else ("given", "family")
         said = [_columns({at: parts[0], at + 1: parts[1]}) for at in (first, second)]
+        everyone = {place + at: part for place in (first, second) for at, part in enumerate(parts)}
     else:
         key, kept, rest = ("two_wholes", "name", "other") if Role.FULL in table.roles else (
             "two_readings", "given", "family")
         said = [_columns({first: kept, second: rest}), _columns({second: kept, first: rest})]
+        everyone = dict.fromkeys((first, second, *_more_wholes(table, second)), "name")
     return message(f"roster.{key}", line=unfolded[line].origin + 1, one=one, other=other, first=first + 1,
-                   second=second + 1, columns=said[0], or_columns=said[1])
+                   second=second + 1, columns=said[0], or_columns=said[1], all_columns=_columns(everyone))
+
+
+def _more_wholes(table: Table, second: int) -> list[int]:
+    """Return the columns behind a second one of names that hold names alone as that does: a third class, perhaps."""
+    cells = [[row.cells[at] for row in table.rows if row.line != table.header and at < len(row.cells) and row.cells[at]]
+             for at in range(max(len(row.cells) for row in table.rows))]
+    many = len(cells[second]) / 2
+    return [at for at, column in enumerate(cells) if at > second and len(column) >= many and all(
+        is_titled(cell) and not any(map(str.isdigit, cell)) and (" " in cell) is (" " in cells[second][0])
+        for cell in column)]
 
 
 def _columns(held: Mapping[int, str]) -> str:

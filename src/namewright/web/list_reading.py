@@ -32,12 +32,15 @@ _FEW = 2  # notes alike that still stand on their own lines
 _SHOWN = 4  # names of a column that is asked about
 _UNUSED = "roster.columns"
 _ASKED = ("roster.two_readings", "roster.two_wholes", "roster.two_people")
-_ANSWERS = (("first", "columns"), ("second", "or_columns"))
+_ANSWERS = (("first", "columns"), ("second", "or_columns"), ("everyone", "all_columns"))
 
 
 @dataclass(frozen=True, slots=True)
 class Turn:
-    """One way to read two columns of names: which holds the name to practise, what to send, and the first names."""
+    """One way to read two columns of names: which holds the name to practise, what to send, and the first names.
+
+    ``column`` is 0 where every name is a child's.
+    """
 
     column: int
     columns: str
@@ -79,7 +82,7 @@ class Reading:
     def turns(self) -> tuple[Turn, ...]:
         """Return the ways to read two columns of names, where that is asked."""
         told = dict(self.problem.fields) if self.problem is not None and self.problem.key in _ASKED else {}
-        return tuple(self._turn(int(str(told[at])), str(told[said])) for at, said in _ANSWERS if told)
+        return tuple(self._turn(int(str(told.get(at, 0))), str(told[said])) for at, said in _ANSWERS if told)
 
     def _turn(self, column: int, columns: str) -> Turn:
         found = read(self.text, NamePart.GIVEN, columns=columns)
