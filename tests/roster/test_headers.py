@@ -318,3 +318,26 @@ def test_a_title_that_is_a_family_name_too_is_a_title_beside_how_somebody_is_rea
     text = ("Niño;Parada;Hora;;Teléfono\nSerafín;Plaza Vieja;07:00;Omar Vaca;555-0143\n"
             "Xobrel;Calle Mayor;07:03;Ida Rey;555-0190")
     assert [child.practice for child in read_roster(text).children] == ["Serafín", "Xobrel"]
+
+
+@pytest.mark.parametrize("titles", [
+    "Apellidos legales\tNombre legal\tNombre usado", "Apellidos\tNombre registral\tNombre que usa en clase",
+    "Nom d'état civil\tPrénom d'état civil\tPrénom d'usage",
+    "Nom de naissance\tPrénoms de naissance\tPrénom utilisé à l'école",
+    "Familienname laut Pass\tVorname laut Pass\tGenannt",
+    "Amtlicher Nachname\tAmtlicher Vorname\tIn der Schule verwendeter Name",
+    "Cognome anagrafico\tNome anagrafico\tNome usato a scuola", "Cognome\tNome all'anagrafe\tCome si fa chiamare",
+    "Apelido legal\tNome legal\tNome usado na escola", "Legal last name\tLegal first name\tName used at school"])
+@pytest.mark.parametrize("order", [(0, 1, 2), (1, 0, 2), (2, 0, 1), (2, 1, 0)])
+def test_the_name_in_use_is_practised_and_that_of_papers_is_not(titles: str, order: tuple[int, ...]) -> None:
+    """The name of the papers was practised, or the used name stood for it."""
+    rows = [titles.split("\t"), ["Moss", "Elisabeth", "Lisa"], ["Xobrel", "Tarnul", "Tarn"]]
+    read = read_roster("\n".join("\t".join(row[at] for at in order) for row in rows)).children
+    assert [(child.practice, child.given, child.family) for child in read] == [
+        ("Lisa", "Elisabeth", "Moss"), ("Tarn", "Tarnul", "Xobrel")]
+
+
+@pytest.mark.parametrize("title", ["School name", "Name of school", "Name der Schule", "Nom de l'école",
+                                   "Nome da escola"])
+def test_the_name_of_a_school_is_no_name_in_use(title: str) -> None:
+    assert header_role(title) in (Role.OTHER, None)

@@ -167,3 +167,16 @@ def test_a_few_vietnamese_names_turn_no_others() -> None:
 def test_words_before_a_family_in_arabic_letters_are_a_part_of_it(name: str) -> None:
     read = read_roster(f"Liste d'appel (NOM Prénom)\n{name}\nTARN Mira\nVOST Leo\nBERG Anna")
     assert [child.practice for child in read.children] == ["سعد", "Mira", "Leo", "Anna"]
+
+
+@pytest.mark.parametrize("title", ["Nom et prénom", "Nom et prénom de l'élève", "Cognome e nome:", "Sobrenome e nome",
+                                   "Apellidos y nombre del alumno", "Last name and first name", "Nachname und Vorname"])
+def test_a_title_over_names_on_no_list_says_which_part_stands_first(title: str) -> None:
+    """Over a column beside others it did; over names alone the family was practised."""
+    assert [(child.given, child.family) for child in read_roster(f"{title}\nXobrel Vemka\nTarnul Dofri").children] == [
+        ("Vemka", "Xobrel"), ("Dofri", "Tarnul")]
+
+
+def test_names_that_tell_are_read_as_they_are_written_whatever_the_title_says() -> None:
+    read = read_roster("Nom et prénom\nEmma Roux\nLouis Petit")
+    assert [child.given for child in read.children] == ["Emma", "Louis"]

@@ -119,17 +119,22 @@ CALLED_QUESTIONS = ("should we call", "como llamamos", "como le decimos", "comme
 ASKING = word_set("what, how, como, comment, come, wie, quel, que, welchen, qual, quale, cual, by")
 BE_CALLED = word_set("""
     llamemos, llamen, llamarle, llamarla, digamos, decirle, appelions, appeler, l'appelle, l'appelions, appele, appelee,
-    chiamiamo, chiamarlo, chiamarla, chiamato, chiamata, chamemos, chamar, chamado, chamada, trata-lo, genannt, gerufen,
-    rufen, nennen, called, call, known""")
+    chiamiamo, chiamare, chiamarlo, chiamarla, chiamato, chiamata, chamemos, chamar, chamado, chamada, trata-lo,
+    genannt, gerufen, rufen, nennen, called, call, known""")
 """A question of a form that opens with one of the first and has one of the second asks what a child goes by."""
 
 IN_USE = word_set("""
     preferred, chosen, used, usual, everyday, usuel, d'usage, usage, utilise, choisi, courant, prefere, uso, d'uso,
     usado, utilizado, preferido, elegido, habitual, social, sociale, preferito, usato, scelto, abituale, d'elezione,
     elezione,
-    elettivo, escolhido, bevorzugter, bevorzugt, gewunschter, gewahlter, verwendeter, benutzter, gebrauchlicher""")
-GIVEN_WORDS = word_set("name, forename, nombre, prenom, vorname, nome")
+    elettivo, escolhido, bevorzugter, bevorzugt, gewunschter, gewahlter, verwendeter, benutzter, gebrauchlicher, usa,
+    using, uses, utilisee, usata, usada, benutzt, verwendet, gebraucht""")
+GIVEN_WORDS = word_set("name, forename, nombre, prenom, vorname, nome, firstname")
 """A title with one of each, and nothing else, is over what a child goes by: ``Nome d'elezione``."""
+IN_CLASS = word_set("""
+    at, in, school, class, classroom, daily, que, en, a, clase, escuela, aula, classe, l'ecole, ecole, au, quotidien,
+    schule, klasse, der, nella, scuola, na, escola, turma, sala, dia""")
+"""Words that may stand beside those two: ``Name used at school``."""
 
 LANGUAGE_WORDS = word_set("""
     language, languages, idioma, idiomas, lengua, lenguas, langue, langues, lingua, lingue, linguas""")
@@ -162,7 +167,10 @@ ABOUT_THE_CHILD = CHILD_WORDS | word_set("""
     alu, alum, stu, stud, elv, sch, schul, son, sa, vos, leur, ton, ta, what's, whats, vostro, vostra, suoi,
     dello, della, seus, suas, legale, legaux, officiel, officiels, oficial, oficiales, amtlich, amtlicher, amtliche,
     offiziell, offizieller, offizielle, ufficiale, civil, civile, anagrafico, registro, registered, official, passport,
-    l'etat, etat, standesamtlicher, ausweis, laut""")
+    l'etat, etat, d'etat, standesamtlicher, ausweis, laut, im, pass, reisepass, legales, legali, legais, legaler,
+    oficiais, ufficiali, officielle, officielles, amtliches, amtlichen, registral, registrado, registrada, anagrafica,
+    anagrafe, all'anagrafe, dall'anagrafe, dell'anagrafe, naissance, pasaporte, passeport, passaporto, dni, documento,
+    certidao, atto, acta, acte, papers""")
 """Words that a header may carry besides what the column holds: ``Child's legal first name``."""
 
 ORDINALS = {word: number for number, words in enumerate((

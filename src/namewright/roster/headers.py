@@ -26,6 +26,7 @@ from namewright.roster.header_words import (
     GOES_BY_WORDS,
     HAND_WORDS,
     HEADER_WORDS,
+    IN_CLASS,
     IN_USE,
     LANGUAGE_WORDS,
     MAYBE_WHOLE,
@@ -208,10 +209,10 @@ def header_role(cell: str) -> Role | None:
         return Role.LANGUAGE
     if any(phrase in words for phrase in CALLED_QUESTIONS) or _asks_what_called(words):
         return Role.GOES_BY
-    if _tells_of_others(words):
-        return Role.OTHER
     if _is_in_use(words):
         return Role.GOES_BY
+    if _tells_of_others(words):
+        return Role.OTHER
     if not HAND_WORDS.isdisjoint(words.split()) and not WRITING_WORDS.isdisjoint(words.replace("-", " ").split()):
         return Role.HAND
     for text in _tries(words):
@@ -245,7 +246,8 @@ def _in_two_languages(words: str) -> Role | None:
 def _is_in_use(words: str) -> bool:
     """Say whether a title is over the name that a child uses, beside one of papers: ``Nombre de uso``."""
     parts = set(_BETWEEN_PARTS.sub(" ", words).split()) - ABOUT_THE_CHILD - {"first", "given"}
-    return not IN_USE.isdisjoint(parts) and not GIVEN_WORDS.isdisjoint(parts) and parts <= IN_USE | GIVEN_WORDS
+    return not IN_USE.isdisjoint(parts) and not GIVEN_WORDS.isdisjoint(parts) and (
+        parts <= IN_USE | GIVEN_WORDS | IN_CLASS)
 
 
 def _asks_what_called(words: str) -> bool:

@@ -22,7 +22,7 @@ from namewright.roster.dashed import has_family_before_dash
 from namewright.roster.dictated import told_aloud
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS, SOLO_HEADERS
-from namewright.roster.headers import family_first, given_first
+from namewright.roster.headers import family_first, given_first, header_role
 from namewright.roster.heading_words import COLOURS, HEADING_WORDS, JOBS, MAYBE
 from namewright.roster.headings import heading_reason, is_placed
 from namewright.roster.kin import are_grown_ups_behind
@@ -33,7 +33,7 @@ from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_s
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import ARROW, DASH, Several, are_groups, several_in
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import AND, OR, STATES, fold
+from namewright.roster.vocabulary import AND, OR, STATES, Role, fold
 from namewright.roster.within import behind_a_sign, behind_a_word, behind_an_adult, leads_to_names, named_behind_a_day
 from namewright.store import keeps_names
 
@@ -243,6 +243,7 @@ def _is_pair(text: str) -> bool:
 def _order(names: Sequence[str], texts: Sequence[str], surely_given: bool) -> Order:
     """Return which part of a name stands first: as a title says, or by the names, which have no comma."""
     titles = [bare for text in texts if fold(bare := text.strip("()[] ")) in SOLO_HEADERS]
+    titles += [text for text in texts[:_ABOVE] if family_first(text) and header_role(text.strip("()[] :")) is Role.FULL]
     if any(map(family_first, titles)) and not surely_given:
         return Order.FAMILY
     if any(map(given_first, titles)):
