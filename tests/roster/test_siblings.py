@@ -38,3 +38,24 @@ def test_who_is_said_of_a_child_is_nobody_of_the_class(line: str) -> None:
     names = [child.practice for child in read_roster("\n".join((*BESIDE, line))).children]
     assert "Leo" not in names
     assert "Max" not in names
+
+
+@pytest.mark.parametrize("word", ["twins", "the twins", "jumeaux", "les jumelles", "Zwillinge", "gemelos", "mellizas",
+                                  "gemelli", "gémeos", "siblings", "Geschwister", "frères"])
+@pytest.mark.parametrize(("names", "wanted"), [
+    ("Xobrel et Vemka", [("Xobrel", ""), ("Vemka", "")]), ("Mia and Leo", [("Mia", ""), ("Leo", "")]),
+    ("Xobrel & Vemka Quix", [("Xobrel", "Quix"), ("Vemka", "Quix")]),
+    ("Mia y Leo de la Cruz", [("Mia", "de la Cruz"), ("Leo", "de la Cruz")]), ("Mia y Leo Vost", [("Mia", "Vost"), ("Leo", "Vost")]),
+    ("Xobrel Quix und Vemka Quix", [("Xobrel", "Quix"), ("Vemka", "Quix")])])
+@pytest.mark.parametrize("form", ["{} ({})", "{} – {}"])
+def test_two_names_before_a_word_for_siblings_are_two_children(
+        form: str, names: str, wanted: list[tuple[str, str]], word: str) -> None:
+    """Names on no list were asked about, and the family's name was the last one's alone."""
+    roster = read_roster(f"{form.format(names, word)}\nAva Tarn\nTom Hill")
+    assert [(child.given, child.family) for child in roster.children] == [*wanted, ("Ava", "Tarn"), ("Tom", "Hill")]
+
+
+@pytest.mark.parametrize("line", ["Vost, Mia & Leo (twins)", "Mia Vost (twins)", "Mia (twins with Leo)"])
+def test_a_comma_and_one_name_are_no_two_given_names(line: str) -> None:
+    assert [child.given for child in read_roster(f"{line}\nTarn, Ava\nHill, Tom").children][-2:] == ["Ava", "Tom"]
+    assert "Vost" not in [child.given for child in read_roster(f"{line}\nTarn, Ava\nHill, Tom").children]

@@ -1,6 +1,6 @@
 """Twins and other siblings on one line: ``The Solano twins Rafi & Luz`` becomes ``Rafi Solano`` and ``Luz Solano``.
 
-A word for siblings stands before the names or behind them, with the family’s name beside it; twins need none. Out of
+A word for siblings stands before the names or behind them, with the family’s name beside it or none. Out of
 scope: ``Rafi & Luz Solano`` without such a word (``several``), and what is said of a child (``Mia (brother Leo)``).
 """
 
@@ -15,7 +15,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.capitals import is_titled
 from namewright.roster.heading_words import ARTICLES
-from namewright.roster.known import is_given, lean
+from namewright.roster.known import is_double, is_given, lean
 from namewright.roster.names_in_text import BETWEEN_NAMES
 from namewright.roster.pasted import Line
 from namewright.roster.several import may_be_a_name
@@ -36,6 +36,7 @@ _FORMS = [pattern(form, re.IGNORECASE) for form in (
     rf"{_NAMED}{_SIGN}{_THE}{_SIBLINGS}\s+{_FAMILY}[)\].!]*",
     rf"{_THE}{_SIBLINGS}\s+{_NAMED}[.!]*",  # Les jumeaux Solano Rafi et Luz
 )]
+_TWO = pattern(rf"(?P<names>[^\W\d_][^\d:()\[\],;]*?){_SIGN}{_THE}{_SIBLINGS}[)\].!]*", re.IGNORECASE)
 _WORD = pattern(rf"\b{_SIBLINGS}\b", re.IGNORECASE)
 _ONLY_TWINS = pattern(rf"{_THE}(?:{_TWINS})\s", re.IGNORECASE)
 _FEWEST, _MOST = 2, 4  # children
@@ -73,7 +74,8 @@ def _family(text: str) -> _Family | None:
             family = match.groupdict().get("family")
             if found := _behind_the_word(text, children) if family is None else _checked(family, children):
                 return found
-    return None
+    behind = _TWO.fullmatch(text)
+    return _of_one_name(BETWEEN_NAMES.split(behind["names"].strip())) if behind else None
 
 
 def _checked(family: str, children: Sequence[str]) -> _Family | None:
@@ -91,6 +93,24 @@ def _behind_the_word(text: str, names: Sequence[str]) -> _Family | None:
     if family:
         return _checked(family, children) if not is_given(family) or is_given(given) else None
     return _Family("", children) if _ONLY_TWINS.match(text) and _are_children(children) else None
+
+
+def _of_one_name(names: Sequence[str]) -> _Family | None:
+    """Return the children before a word for siblings, on whatever list: ``Xobrel et Vemka (jumeaux)``.
+
+    The family’s name behind the last is that of all: ``Mia and Leo Vost (twins)``.
+    """
+    *others, last = (name.split() for name in names)
+    if not _FEWEST <= len(names) <= _MOST or not all(may_be_a_name(name) and is_titled(name) for name in names):
+        return None
+    if any(sum(fold(word) not in PARTICLES for word in words) > _MOST_WORDS for words in (*others, last)):
+        return None
+    if all(len(words) == 1 and lean(words[0]) < 0 for words in (*others, last)):  # two families
+        return None
+    shared = all(len(words) == 1 for words in others) and len(last) > 1 and not is_double(*last[:_FEWEST])
+    if shared and not lean(last[1]) > 0:
+        return _Family(" ".join(last[1:]), (*(words[0] for words in others), last[0]))
+    return _Family("", tuple(names))
 
 
 def _are_children(names: Sequence[str]) -> bool:
