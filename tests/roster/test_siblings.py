@@ -45,7 +45,8 @@ def test_who_is_said_of_a_child_is_nobody_of_the_class(line: str) -> None:
 @pytest.mark.parametrize(("names", "wanted"), [
     ("Xobrel et Vemka", [("Xobrel", ""), ("Vemka", "")]), ("Mia and Leo", [("Mia", ""), ("Leo", "")]),
     ("Xobrel & Vemka Quix", [("Xobrel", "Quix"), ("Vemka", "Quix")]),
-    ("Mia y Leo de la Cruz", [("Mia", "de la Cruz"), ("Leo", "de la Cruz")]), ("Mia y Leo Vost", [("Mia", "Vost"), ("Leo", "Vost")]),
+    ("Mia y Leo de la Cruz", [("Mia", "de la Cruz"), ("Leo", "de la Cruz")]),
+    ("Mia y Leo Vost", [("Mia", "Vost"), ("Leo", "Vost")]),
     ("Xobrel Quix und Vemka Quix", [("Xobrel", "Quix"), ("Vemka", "Quix")])])
 @pytest.mark.parametrize("form", ["{} ({})", "{} – {}"])
 def test_two_names_before_a_word_for_siblings_are_two_children(
