@@ -33,7 +33,7 @@ from namewright.roster.remarks import has_a_remark, remarks_by_comma, says_the_s
 from namewright.roster.sentences import speaks_of_several, told_in_a_sentence
 from namewright.roster.several import ARROW, DASH, Several, are_groups, several_in
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import AND, OR, STATES, Role, fold
+from namewright.roster.vocabulary import AND, AND_WORDS, OR, STATES, Role, fold
 from namewright.roster.within import behind_a_sign, behind_a_word, behind_an_adult, leads_to_names, named_behind_a_day
 from namewright.store import keeps_names
 
@@ -243,7 +243,8 @@ def _is_pair(text: str) -> bool:
 def _order(names: Sequence[str], texts: Sequence[str], surely_given: bool) -> Order:
     """Return which part of a name stands first: as a title says, or by the names, which have no comma."""
     titles = [bare for text in texts if fold(bare := text.strip("()[] ")) in SOLO_HEADERS]
-    titles += [text for text in texts[:_ABOVE] if family_first(text) and header_role(text.strip("()[] :")) is Role.FULL]
+    titles += [text for text in texts[:_ABOVE] if not AND_WORDS.isdisjoint(text.casefold().split())
+               and family_first(text) and header_role(text.strip("()[] :")) is Role.FULL]
     if any(map(family_first, titles)) and not surely_given:
         return Order.FAMILY
     if any(map(given_first, titles)):

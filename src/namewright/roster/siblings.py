@@ -37,6 +37,7 @@ _FORMS = [pattern(form, re.IGNORECASE) for form in (
     rf"{_THE}{_SIBLINGS}\s+{_NAMED}[.!]*",  # Les jumeaux Solano Rafi et Luz
 )]
 _TWO = pattern(rf"(?P<names>[^\W\d_][^\d:()\[\],;]*?){_SIGN}{_THE}{_SIBLINGS}[)\].!]*", re.IGNORECASE)
+_PARTED = pattern(r"\s[-–—→]|[-–—→]\s|[=/]")  # Kian – Theo & Milo (twins)
 _WORD = pattern(rf"\b{_SIBLINGS}\b", re.IGNORECASE)
 _ONLY_TWINS = pattern(rf"{_THE}(?:{_TWINS})\s", re.IGNORECASE)
 _FEWEST, _MOST = 2, 4  # children
@@ -75,7 +76,8 @@ def _family(text: str) -> _Family | None:
             if found := _behind_the_word(text, children) if family is None else _checked(family, children):
                 return found
     behind = _TWO.fullmatch(text)
-    return _of_one_name(BETWEEN_NAMES.split(behind["names"].strip())) if behind else None
+    return _of_one_name(BETWEEN_NAMES.split(behind["names"].strip())) if behind and not _PARTED.search(
+        behind["names"]) else None
 
 
 def _checked(family: str, children: Sequence[str]) -> _Family | None:
