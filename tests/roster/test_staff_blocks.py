@@ -44,3 +44,13 @@ def test_one_teacher_stands_under_a_colon() -> None:
 
 def test_who_is_called_by_name_is_a_child() -> None:
     assert _made("Mira Vost\nLeo Tarn\n\nAdults:\nName: Ida Moss") == ["Mira", "Leo", "Ida"]
+
+
+@pytest.mark.parametrize("word", ["Adults", "Adultos", "Adultes", "Erwachsene", "Adulti", "Acompanhantes", "Staff",
+                                  "Begleitpersonen", "Volontari", "Accompagnateurs"])
+@pytest.mark.parametrize("rest", ["Foxes: Mia, Leo\nBears: Ava, Ben", "Mia\nLeo\nAva\nBen"])
+def test_several_adults_behind_a_word_for_them_are_told(word: str, rest: str) -> None:
+    """They were asked about as children, and made beside groups that are told in a line each."""
+    roster = read_roster(f"{word}: Jo, Ana\n{rest}")
+    assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava", "Ben"]
+    assert [note.key for note in roster.lines[0].notes][:1] == ["roster.adult"]

@@ -253,3 +253,12 @@ JOBS = word_set("""
     aiutante, incaricato, riposo, luzes, luz, mensageiro, ajudante, folga, planta, janela, finestra, attendance""")
 """What children do for their class, in labels before their names: ``Line leader``, ``Luces``."""
 JOB_ENDINGS = ("dienst", "helfer", "helferin", "wart", "leader")
+
+MANY_ADULTS = word_set("""
+    staff, adults, teachers, aides, helpers, volunteers, chaperones, grown-ups, grownups, personal, adultos, docentes,
+    maestras, maestros, profesores, profesoras, voluntarios, voluntarias, acompanantes, adultes, personnel,
+    enseignants, enseignantes, educateurs, accompagnateurs, benevoles, encadrants, erwachsene, lehrerinnen,
+    lehrkrafte, erzieherinnen, betreuer, begleitpersonen, freiwillige, adulti, personale, insegnanti, maestre,
+    educatrici, accompagnatori, volontari, pessoal, professores, professoras, educadoras, auxiliares, acompanhantes,
+    equipe educative, equipo docente""")
+"""Words for several adults beside a class; alone, before a sign or over names."""

@@ -34,6 +34,7 @@ from namewright.roster.heading_words import (
     LINES,
     LISTS,
     MAIL_LABELS,
+    MANY_ADULTS,
     OUR,
     OVER_NAMES,
     PHONES,
@@ -154,7 +155,7 @@ def heading_reason(text: str) -> Message | None:
 
 @keeps_names(1024)
 def heads_adults(text: str) -> bool:
-    """Say whether words before a sign are of who teaches, or each name behind it has a title.
+    """Say whether words before a sign are of who teaches or helps, or each name behind it has a title.
 
     ``Teachers: Mrs. Tarn, Mr. Vost``, ``Educadoras: D. Tarn, D. Vost``; Sr. behind a name is a suffix.
     """
@@ -163,7 +164,8 @@ def heads_adults(text: str) -> bool:
         return False
     parts = [part.split() for part in _BETWEEN_NAMES.split(text[label.end() :].strip(" .!"))]
     titled = len(parts) > 1 and all(len(part) > 1 and fold(part[0]) in TITLES for part in parts)
-    return titled or (fold(label[1]) in TEACHERS and all(part and opens_as_a_name(part[0]) for part in parts))
+    adults = fold(label[1]) in TEACHERS or fold(label[1]) in MANY_ADULTS
+    return titled or (adults and all(part and opens_as_a_name(part[0]) for part in parts))
 
 
 def _is_summed(text: str) -> bool:

@@ -14,23 +14,17 @@ from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import NAME_LABEL
+from namewright.roster.heading_words import MANY_ADULTS
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.vocabulary import AND_WORDS, TEACHERS, fold, word_set
 
-_MANY = word_set("""
-    staff, adults, teachers, aides, helpers, volunteers, chaperones, grown-ups, grownups, personal, adultos, docentes,
-    maestras, maestros, profesores, profesoras, voluntarios, voluntarias, acompanantes, adultes, personnel,
-    enseignants, enseignantes, educateurs, accompagnateurs, benevoles, encadrants, erwachsene, lehrerinnen,
-    lehrkrafte, erzieherinnen, betreuer, begleitpersonen, freiwillige, adulti, personale, insegnanti, maestre,
-    educatrici, accompagnatori, volontari, pessoal, professores, professoras, educadoras, auxiliares, acompanhantes,
-    equipe educative, equipo docente""")
 _BESIDE = AND_WORDS | word_set("""
     the, our, school, teaching, present, on, duty, here, escolar, docente, presentes, de, presents, anwesende, scolaire,
     presenti, scolastico, escolares""")
-_STEMS = tuple(sorted({word[:5] for word in _MANY | TEACHERS}))
+_STEMS = tuple(sorted({word[:5] for word in MANY_ADULTS | TEACHERS}))
 _FRAME = pattern(r"\s*[(\[][^()\[\]]*[)\]]|[\d*#=~_•–—|/&+,-]+")
 _LONGEST, _MOST_WORDS = 40, 6
 _FEWEST = 2  # others than the adults, and no fewer than these
@@ -69,10 +63,10 @@ def _heads_adults(text: str) -> bool | None:
         return None
     label = fold(_FRAME.sub(" ", strip_numbering(text)))
     words = [word.strip(":.") for word in label.split()]
-    known = [word for word in words if word in _MANY or word in TEACHERS]
-    if label not in _MANY and (not known or not all(word in known or word in _BESIDE for word in words)):
+    known = [word for word in words if word in MANY_ADULTS or word in TEACHERS]
+    if label not in MANY_ADULTS and (not known or not all(word in known or word in _BESIDE for word in words)):
         return None
-    many = label in _MANY or not _MANY.isdisjoint(known)
+    many = label in MANY_ADULTS or not MANY_ADULTS.isdisjoint(known)
     return None if (not many or (len(words) == 1 and is_given(label))) and ":" not in text else many
 
 

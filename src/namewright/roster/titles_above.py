@@ -22,6 +22,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import BULLETS, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.class_words import opens_as_class
+from namewright.roster.first_lines import first_lines
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import ARTICLES, HEADING_WORDS, LEVELS, LISTS, PLACES
 from namewright.roster.headings import heading_reason
@@ -67,7 +68,8 @@ def titles_above(lines: Sequence[str], delimiter: str = "", *, below: bool = Fal
     """
     above = _by_signs(lines, delimiter, below=below) if delimiter or _SIGNED.search("\n".join(lines)) else Above()
     return Above(above.sure, above.doubtful.union(
-        over_asides(lines), _over_one_line(lines), _over_groups(lines), _shouted(lines)))
+        over_asides(lines), _over_one_line(lines), _over_groups(lines), _shouted(lines),
+        () if delimiter else first_lines(lines)))
 
 
 def _over_groups(lines: Sequence[str]) -> Iterator[int]:
@@ -102,16 +104,21 @@ def _shouted(lines: Sequence[str]) -> Iterator[int]:
 
     ``SIGN-IN SHEET``, ``AMIGO INVISIBLE``; the first of whole names in capitals is a child.
     """
-    if not next(filter(str.strip, lines), "").isupper():
+    if not _is_upper(next(filter(str.strip, lines), "")):
         return
     filled = {at: line for at, line in enumerate(lines) if any(map(is_letter, line))}
     first, *others = list(filled)[: _MANY + 1] or [len(lines)]
     words = strip_numbering(filled[first]).split() if others else []
-    if len(words) < _PAIR or not filled[first].isupper() or is_title(filled[first]) or len(others) < _ENOUGH:
+    if len(words) < _PAIR or not _is_upper(filled[first]) or is_title(filled[first]) or len(others) < _ENOUGH:
         return
     loud = any(line.isupper() or any(map(_is_loud, line.split())) for at, line in filled.items() if at != first)
     if not loud and not _ASIDE.search(filled[first]) and not all(map(is_known, words)):
         yield first
+
+
+def _is_upper(text: str) -> bool:
+    """Say whether a line is in capitals but for what an ordinal ends in: ``1.º PERÍODO``."""
+    return text.replace("º", "").replace("ª", "").isupper()
 
 
 def _is_loud(word: str) -> bool:
