@@ -33,6 +33,7 @@ from namewright.roster.pasted import CHAT, Line
 from namewright.roster.prose import is_sentence
 from namewright.roster.rows import ONE_EACH, TWO_CHILDREN, Entry, LeftOut, read_row, settle
 from namewright.roster.shares import are_in_a_row, share
+from namewright.roster.staff_blocks import heads_many_adults
 from namewright.roster.unfolding import Unfolded
 from namewright.roster.unlike import perhaps_unlike
 from namewright.roster.vocabulary import NAME_ROLES, fold
@@ -223,6 +224,7 @@ def _without_merged(drafts: list[Draft], found: Unfolded) -> list[Draft]:
     made = {draft.row.line: draft.entry.reading for draft in drafts if draft.entry and any(draft.entry.reading[:2])}
     texts = {draft.row.line: found.lines[draft.row.line].text for draft in drafts
              if draft.row.line in made or draft.outcome is Outcome.HEADING}  # who has no name yet is asked about
+    texts = {at: text for at, text in texts.items() if at in made or not heads_many_adults(text)}
     merged = lines_of_others(texts, made, by_comma=found.judge.habits.family_by_comma)
     return [Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH)) if draft.row.line in merged else draft
             for draft in drafts]

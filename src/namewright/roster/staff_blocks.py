@@ -1,8 +1,8 @@
 """Adults who stand in a block of their own beside the class, as on a list for a fire drill: told, and not made.
 
 A word for adults stands alone over them (``Staff``, ``Erwachsene:``, ``Adultos (2)``), and the block ends at an empty
-line or the next heading. Others must stand outside of it, for a list of nothing else is what was pasted to be made.
-Out of scope: names behind such a word (``headings``), and rows of a table (``grown_up_rows``).
+line or the next heading; or it stands before their names (``Adults: Jo, Ana``). Others must stand outside of it, for a
+list of nothing else is what was pasted to be made. Out of scope: rows of a table (``grown_up_rows``).
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import MANY_ADULTS
-from namewright.roster.headings import heading_reason
+from namewright.roster.headings import heading_reason, heads_adults
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
@@ -27,6 +27,7 @@ _BESIDE = AND_WORDS | word_set("""
 _STEMS = tuple(sorted({word[:5] for word in MANY_ADULTS | TEACHERS}))
 _FRAME = pattern(r"\s*[(\[][^()\[\]]*[)\]]|[\d*#=~_•–—|/&+,-]+")
 _LONGEST, _MOST_WORDS = 40, 6
+_LONGEST_TOLD = 200
 _FEWEST = 2  # others than the adults, and no fewer than these
 _FEW_ADULTS = 4
 
@@ -42,8 +43,26 @@ def without_staff(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     others = sum(any(map(is_letter, line.text)) and at not in adults and at not in heads
                  and not heading_reason(line.text) for at, line in enumerate(lines))
     if not adults or others < max(_FEWEST, min(len(adults), _FEW_ADULTS)):
+        return _without_labelled(lines)
+    kept, told = _told(lines, adults, blocks)
+    rest, labelled = _without_labelled(kept)
+    return rest, [*told, *labelled]
+
+
+def _without_labelled(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines without those of several adults behind a word for them, ``Adults: Jo, Ana``, and these."""
+    found = [at for at, line in enumerate(lines) if ":" in line.text and len(line.text) <= _LONGEST_TOLD
+             and heads_adults(line.text) and heads_many_adults(line.text) and not NAME_LABEL.match(line.text)]
+    others = sum(any(map(is_letter, line.text)) and at not in found for at, line in enumerate(lines))
+    if not found or others < _FEWEST:
         return lines, []
-    return _told(lines, adults, blocks)
+    return ([line for at, line in enumerate(lines) if at not in found],
+            [Aside(lines[at], (message("roster.adult"),)) for at in found])
+
+
+def heads_many_adults(text: str) -> bool:
+    """Say whether a word for several adults stands before a colon: ``Adults: Jo, Ana``."""
+    return fold(text.partition(":")[0]).strip() in MANY_ADULTS
 
 
 def _told(lines: Sequence[Line], adults: Mapping[int, int],
