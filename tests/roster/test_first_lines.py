@@ -9,9 +9,9 @@ from namewright.roster.parsing import read_roster
 
 UNKNOWN = ["Xobrel Vemka", "Pukin Drasel", "Tolvi Krenn", "Zuki Brunn"]
 KNOWN = ["Mia Vost", "Leo Berg", "Ana Renn", "Ben Tarn"]
-TITLES = ["Nachtlicht", "Kestrels", "Mi clase (por teléfono)", "** Dia do desporto – resultados **", "Rette mensa 2024/25",
-          "Noël secret 2024/25", "APRECIAÇÕES 1.º PERÍODO", "== Klaxen ==", "La nostra gita nuova",
-          "Dans le jardin"]
+TITLES = ["Nachtlicht", "Kestrels", "Mi clase (por teléfono)", "** Dia do desporto – resultados **",
+          "Rette mensa 2024/25", "Noël secret 2024/25", "APRECIAÇÕES 1.º PERÍODO", "== Klaxen ==",
+          "La nostra gita nuova", "Dans le jardin"]
 
 
 @pytest.mark.parametrize("names", [UNKNOWN, KNOWN, [f"{name} – bus 3" for name in UNKNOWN]])
