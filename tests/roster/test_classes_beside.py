@@ -93,3 +93,19 @@ def test_two_groups_of_given_names_under_names_of_their_own_are_asked_about() ->
     with pytest.raises(RosterError) as refused:
         read_roster("Acorns\tOaks\nWilf\tPippa\nOrla\tJasper\nMina\tZayd\nElodie\tIvo")
     assert refused.value.message.key == "roster.two_readings"
+
+
+@pytest.mark.parametrize("titles", ["First name\tLast name", "Apellidos\tNombre", "Nom\tPrénom",
+                                    "Nachname\tVorname\tgeb.", "N.\tCognome\tNome", "Nome próprio\tApelido"])
+@pytest.mark.parametrize("gap", ["\t\t", "\t\t\t"])
+def test_two_tables_of_given_and_family_names_about_a_gap_lose_nobody(titles: str, gap: str) -> None:
+    def row(name: str, at: int) -> str:
+        given, family = name.split()
+        cells = {"First name": given, "Nombre": given, "Prénom": given, "Vorname": given, "Nome": given,
+                 "Nome próprio": given, "N.": str(at), "geb.": f"0{at}.02.2019"}
+        return "\t".join(cells.get(title, family) for title in titles.split("\t"))
+
+    rows = [gap.join(row(name, at) for name in pair) for at, pair in enumerate(zip(ONE, TWO, strict=True), 1)]
+    heads = gap.join(["1 A" + "\t" * titles.count("\t"), "1 B"])
+    text = "\n".join([heads, gap.join([titles, titles]), *rows, row("Zoe Fenn", 4)])
+    assert sorted(practised(text)) == ["Ida", "Leo", "Mira", "Noah", "Vemka", "Xobrel", "Zoe"]

@@ -88,3 +88,18 @@ def test_without_titles_a_number_or_a_birthday_of_its_own_is_another_child() -> 
 def test_a_group_that_stands_in_rows_beside_grown_ups_is_no_child() -> None:
     rows = "Rot\tMira Vost\tmother Jo\nRot\tLeo Tarn\tmother Bo\nBlau\tNoah Holm\tfather Ed\nBlau\tIda Kern\tfather Al"
     assert [child.given for child in read_roster(rows).children] == ["Mira", "Leo", "Noah", "Ida"]
+
+
+@pytest.mark.parametrize("titles", ["Child\tHousehold\tAdult 1\tPhone", "Niño/a\tHogar\tAdulto\tTeléfono",
+                                    "Enfant\tFoyer\tAdulte\tTéléphone", "Kind\tHaushalt\tEltern\tTelefon",
+                                    "Bambino\tNucleo\tAdulti\tTelefono", "Criança\tAgregado\tAdulto\tTelefone"])
+def test_a_child_of_two_homes_is_made_once(titles: str) -> None:
+    rows = ["Mira Vost\t1\tJo Vost\t555-0143", "Mira Vost\t2\tIda Tarn\t555-0190", "Leo Quix\t1\tYul Quix\t555-0191"]
+    roster = read_roster("\n".join([titles, *rows]))
+    assert [one.practice for one in roster.children] == ["Mira", "Leo"]
+    assert roster.lines[2].notes[0].key == "roster.same_child"
+
+
+def test_of_one_name_in_two_rooms_are_two_beside_their_parents() -> None:
+    text = "Child\tRoom\tMother\nMira Vost\t1\tJo Vost\nMira Vost\t2\tIda Vost\nLeo Quix\t1\tAnna Quix"
+    assert [one.practice for one in read_roster(text).children] == ["Mira", "Mira", "Leo"]

@@ -34,3 +34,32 @@ def test_words_for_staff_in_some_rows_alone_are_asked_about() -> None:
     "Name\tJob\nMira Vost\tTeacher\nLeo Tarn\tLine leader"])
 def test_what_each_child_has_says_nothing_of_who_it_is(text: str) -> None:
     assert [one.given for one in read_roster(text).children] == ["Mira", "Leo"]
+
+
+RELATIONS = [("Last name\tFirst name\tRelationship", "Student", "Mother"),
+             ("Apellidos;Nombre;Parentesco", "Alumno", "Madre"),
+             ("Nom;Prénom;Lien", "Élève", "Mère"), ("Nachname;Vorname;Rolle", "Kind", "Mutter"),
+             ("Cognome;Nome;Parentela", "Alunno", "Mamma"), ("Apelido;Nome;Parentesco", "Aluno", "Mãe")]
+
+
+@pytest.mark.parametrize(("titles", "child", "adult"), RELATIONS)
+def test_a_parent_below_each_child_is_none(titles: str, child: str, adult: str) -> None:
+    sign = "\t" if "\t" in titles else ";"
+    rows = [sign.join(row) for row in (("Vost", "Mira", child), ("Vost", "Ida", adult), ("Tarn", "Xobrel", child),
+                                       ("Moss", "Yul", adult))]
+    roster = read_roster("\n".join((titles, *rows)))
+    assert [one.given for one in roster.children] == ["Mira", "Xobrel"]
+    assert roster.lines[2].notes[0].key == "roster.remark"
+
+
+def test_a_row_for_the_mother_of_a_child_that_bears_its_name_is_of_the_child() -> None:
+    text = "Name,Relationship\nMira Vost,Student\nMira Vost,Mother\nLeo Tarn,Student"
+    assert [one.given for one in read_roster(text).children][:2] == ["Mira", "Mira"]
+
+
+def test_who_is_no_student_by_an_unknown_word_is_asked_about() -> None:
+    kids = ["Mira Vost", "Leo Tarn", "Ida Moss", "Tilo Quix", "Noah Bell"]
+    rows = [*(f"{name},Student" for name in kids), "Jo Fenk,Luminary"]
+    roster = read_roster("\n".join(["Name,Position", *rows]))
+    assert len(roster.children) == len(kids)
+    assert roster.lines[-1].outcome is Outcome.LEFT_OUT

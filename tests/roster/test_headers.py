@@ -341,3 +341,16 @@ def test_the_name_in_use_is_practised_and_that_of_papers_is_not(titles: str, ord
                                    "Nome da escola"])
 def test_the_name_of_a_school_is_no_name_in_use(title: str) -> None:
     assert header_role(title) in (Role.OTHER, None)
+
+
+@pytest.mark.parametrize("given", ["First name", "Nombre", "Prénom", "Vorname", "Nome"])
+def test_further_given_names_that_are_counted_beside_a_first_one_are_middle_names(given: str) -> None:
+    family = {"Nombre": "Apellidos", "Prénom": "Nom", "Vorname": "Nachname", "Nome": "Cognome"}.get(given, "Last name")
+    text = f"{family};{given};{given} 2;{given} 3\nVost;Mira;Ida;\nTarn;Xobrel;;"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Xobrel"]
+
+
+@pytest.mark.parametrize("title", ["mom of", "mamá de", "maman de", "Mama von", "mamma di", "mãe de"])
+def test_whose_mother_somebody_is_tells_the_child(title: str) -> None:
+    text = f"{title}\tmother\tphone\nMira Vost\tJo\t555-0143\nXobrel Tarn\tIda\t555-0190\nLeo Quix\tAnna\t555-0191"
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Xobrel", "Leo"]

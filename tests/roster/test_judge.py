@@ -136,3 +136,20 @@ def test_who_is_not_sure_is_asked(word: str) -> None:
     roster = read_roster(f"Mia Vost\n{word} Luz\nTheo Tarn\nLena Brask")
     assert [child.practice for child in roster.children] == ["Mia", "Theo", "Lena"]
     assert roster.lines[1].outcome is Outcome.LEFT_OUT
+
+
+@pytest.mark.parametrize("line", [line for _, line in _BY_COMMA])
+@pytest.mark.parametrize("titles", ["Child\tBus", "Alumno\tGrupo", "Élève\tClasse", "Kind\tKlasse", "Alunno\tMensa",
+                                    "Aluno\tTurma"])
+def test_a_row_of_a_table_is_one_child_though_its_family_name_is_given_to_others(titles: str, line: str) -> None:
+    names = [*next(names for names, own in _BY_COMMA if own == line), line]
+    roster = read_roster("\n".join([titles, *(f"{name}\tA" for name in names)]))
+    assert [(one.given, one.family) for one in roster.children] == [tuple(name.split(", ")[::-1]) for name in names]
+
+
+@pytest.mark.parametrize("family", ["Al-Masri", "Oliver"])
+def test_rows_that_come_again_for_another_grown_up_do_not_tell_what_a_comma_parts(family: str) -> None:
+    names = [f"{family}, Anh", "Vost, Mira", "Quix, Tilo", "Tarn, Xobrel"]
+    rows = [f"{name}\t{adult} Moss\t555-01{at}{len(adult)}" for at, name in enumerate(names) for adult in ("Jo", "Ida")]
+    roster = read_roster("\n".join(["Student\tContact\tPhone", *rows]))
+    assert [one.practice for one in roster.children] == ["Anh", "Mira", "Tilo", "Xobrel"]

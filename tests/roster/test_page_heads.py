@@ -42,3 +42,13 @@ def test_a_child_who_ends_two_pages_is_no_foot() -> None:
     page = "Student   Zqq   Vxx\nMira Vost   01.02.2020   F"
     found = without_page_heads([Line(one, 0) for one in f"{page}\n{page}".split("\n")])
     assert [line.text for line in found] == f"{page}\n{page}".split("\n")
+
+
+@pytest.mark.parametrize(("over", "under"), [
+    ("Birch School   Run 09/02/2024 07:1{0}   Page {0}", "Homeroom 102  Kindergarten"),
+    ("Édition du 03/09/2024   Page {0} / 2", "Effectifs par classe"), ("Linde   Seite {0}", "Liste 1b")])
+def test_a_page_is_known_by_what_stands_over_its_titles_whatever_its_number(over: str, under: str) -> None:
+    pages = [f"{over.format(at)}\n{under}\n\n"
+             f"Name            Nr     Group\nVost, {one}      40{at}    A\nTarn, {two}    50{at}    B"
+             for at, one, two in ((1, "Mira", "Xobrel"), (2, "Tilo", "Ida"))]
+    assert [one.practice for one in read_roster("\n\n".join(pages)).children] == ["Mira", "Xobrel", "Tilo", "Ida"]

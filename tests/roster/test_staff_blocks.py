@@ -54,3 +54,11 @@ def test_several_adults_behind_a_word_for_them_are_told(word: str, rest: str) ->
     roster = read_roster(f"{word}: Jo, Ana\n{rest}")
     assert [child.practice for child in roster.children] == ["Mia", "Leo", "Ava", "Ben"]
     assert [note.key for note in roster.lines[0].notes][:1] == ["roster.adult"]
+
+
+@pytest.mark.parametrize(("word", "titles"), [("Volunteers", "First\tLast"), ("Docentes", "Nombre\tApellidos"),
+                                              ("Enseignants", "Prénom\tNom"), ("Lehrkräfte", "Vorname\tNachname"),
+                                              ("Insegnanti", "Nome\tCognome"), ("Professores", "Nome\tApelido")])
+def test_adults_in_a_table_of_their_own_are_no_children(word: str, titles: str) -> None:
+    text = f"{titles}\nMira\tVost\nXobrel\tQuix\nLeo\tTarn\n\n{word}\n{titles}\nIda\tMoss\nJo\tFenn"
+    assert _made(text) == ["Mira", "Xobrel", "Leo"]

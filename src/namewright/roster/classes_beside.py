@@ -1,6 +1,7 @@
 """Two classes side by side: a gap that is empty in each row taken out, and columns under names of classes apart.
 
-With the gap gone, the same titles stand right beside each other, as other tables have it. Where every column has the
+With the gap gone, the same titles stand right beside each other, as other tables have it; where they are those of
+given and family names, the tables are put one below the other. Where every column has the
 name of a class, an age or a state over it (``K1``, ``3 anni``, ``Absent``) and nothing but names below, the groups are
 put one below the other, each under its title; a column that counts the rows is none of them. Out of scope: titles of
 one word that nobody knows, unless the columns end at different rows, as those of a record do not.
@@ -23,7 +24,7 @@ from namewright.roster.known import is_known, opens_with_given
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.several import may_be_a_name
 from namewright.roster.shares import given_share
-from namewright.roster.vocabulary import GROUPS, LATE, NAME_ROLES, STATES, fold, word_set
+from namewright.roster.vocabulary import GROUPS, LATE, NAME_ROLES, STATES, Role, fold, word_set
 
 _AGES = word_set("""
     anni, anos, ans, jahre, year, years, old, olds, ano, anno, grade, infantil, an, piccoli, mezzani, grandi, petits,
@@ -54,11 +55,49 @@ def from_classes_beside(lines: Sequence[Line]) -> list[Line]:
             continue
         filled = sorted({place for cells in rows.values() for place, cell in enumerate(cells) if cell})
         gaps = set(range(filled[0], filled[-1])) - set(filled) if filled else set()
+        if gaps and (apart := _tables_apart(lines, rows, _blocks(filled), sign)):
+            return apart
         if gaps:
             return [line._replace(text=join_cells(
                 [cell for place, cell in enumerate(rows[at]) if place not in gaps], sign)) if at in rows else line
                 for at, line in enumerate(lines)]
     return list(lines)
+
+
+def _blocks(filled: Sequence[int]) -> list[list[int]]:
+    """Return the columns that stand together, a gap between each of these and the next."""
+    blocks: list[list[int]] = []
+    for place in filled:
+        if blocks and blocks[-1][-1] == place - 1:
+            blocks[-1].append(place)
+        else:
+            blocks.append([place])
+    return blocks
+
+
+def _tables_apart(lines: Sequence[Line], rows: Mapping[int, Sequence[str]],
+                  blocks: Sequence[Sequence[int]], sign: str) -> list[Line]:
+    """Return the tables one below the other where all have the same titles of both parts of a name, else nothing.
+
+    Without a gap between them the second name may be a parent's, and a column of whole names is read row by row.
+    """
+    parts = {at: [[cells[place] if place < len(cells) else "" for place in block] for block in blocks]
+             for at, cells in rows.items()}
+    top = next((at for at, found in parts.items() if header_roles(found[0])), None)
+    if top is None or len(blocks) < _LEAST or any(list(map(fold, one)) != list(map(fold, parts[top][0]))
+                                                  for one in parts[top]):
+        return []
+    if not {Role.GIVEN, Role.FAMILY} <= set(header_roles(parts[top][0]) or ()):
+        return []
+    found = [line for at, line in enumerate(lines) if at < top and at not in rows]
+    for number in range(len(blocks)):
+        for at, cells in parts.items():
+            heads = [cell for cell in cells[number] if cell]
+            if at < top and heads:
+                found.append(lines[at].heading(" ".join(heads)))
+            elif at >= top and heads:
+                found.append(lines[at].part(join_cells(cells[number], sign)))
+    return [*found, *(line for at, line in enumerate(lines) if at > top and at not in rows and line.text.strip())]
 
 
 def _groups(lines: Sequence[Line], sign: str) -> list[Line]:

@@ -2,7 +2,7 @@
 
 It is the same child where both parts of the name agree, and with them a number or a birthday that no other name has; or
 where two rows that follow each other have other words for who the grown-up is (mother, father), as they may in a list
-without titles, too.
+without titles, too; or where they differ in nothing but columns of grown-ups and how these are reached.
 """
 
 from __future__ import annotations
@@ -25,6 +25,10 @@ _REACHED = word_set("""
     movil, celular, correo, direccion, portable, courriel, cellulare, indirizzo, telefone, telemovel, endereco,
     morada""")
 """Titles of how a grown-up is reached, which tell no child from another."""
+_HOMES = word_set("""
+    household, households, home, adult, adults, adulte, adultes, adulto, adultos, adulti, hogar, foyer, haushalt,
+    nucleo, agregado, familia, famille, famiglia, familie""")
+"""Titles of the grown-ups or the home that a row tells of, of which a child may have two."""
 _BETWEEN = pattern(r"[\W_]+")
 _SIGNS = pattern(r"[^\w'’-]+")
 _FIGURES = pattern(r"\d+")
@@ -45,6 +49,11 @@ class Further(NamedTuple):
 def is_about_others(title: str) -> bool:
     """Say whether a column is about somebody else than the child: ``Contact First Name``."""
     return not OTHER_PEOPLE.isdisjoint(_BETWEEN.split(fold(title)))
+
+
+def tells_of_others(title: str) -> bool:
+    """Say whether a column is about a grown-up or a home of the child: ``Household``."""
+    return is_about_others(title) or not _HOMES.isdisjoint(_BETWEEN.split(fold(title)))
 
 
 def further_rows(rows: Sequence[tuple[Row, Name]], table: Table) -> Mapping[int, Further]:
@@ -152,10 +161,20 @@ def _by_relation(
                  if at < min(len(above.cells), len(row.cells))]
         apart = any(above.cells[at : at + 1] != row.cells[at : at + 1] and any(map(_tells, row.cells[at : at + 1]))
                     for at in own)  # numbers or birthdays of their own
-        if not apart and any(first != second and {first, second} <= OTHER_PEOPLE for first, second in pairs):
+        relations = any(first != second and {first, second} <= OTHER_PEOPLE for first, second in pairs)
+        same = any(first == second and first in OTHER_PEOPLE for first, second in pairs)  # two mothers: two children
+        if not apart and (relations or (not same and _tell_of_others(above, row, table))):
             first_row = more[above.line].first if above.line in more else above.line
             more[row.line] = Further(first_row, " ".join(_named(row, table)))
     return more
+
+
+def _tell_of_others(above: Row, row: Row, table: Table) -> bool:
+    """Say whether two rows differ in nothing but other grown-ups or another household and how these are reached."""
+    unlike = [title for at, title in enumerate(table.titles) if above.cells[at : at + 1] != row.cells[at : at + 1]]
+    others = [title for title in unlike if tells_of_others(title)]
+    return bool(others) and all(title in others or not _REACHED.isdisjoint(_BETWEEN.split(fold(title)))
+                                for title in unlike)
 
 
 def _named(row: Row, table: Table) -> list[str]:

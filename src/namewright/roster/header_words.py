@@ -27,6 +27,8 @@ _ROLE_WORDS = {
         inscrito, inscritos, inscrit, inscrits, educando, educanda, educandos, peque, peques, kindname, kindsname,
         kindername, schulername, hijo, hija, hijo/a, hijos, figlio, figlia, figli, filho, filha, filho/a, vor- und
         zuname, zu- und vorname, ruf- und nachname, nach- und vorname, familien- und vorname, nachname und vorname,
+        mom of, mum of, mother of, dad of, parent of, parents of, mama de, papa de, madre de, maman de, mere de, parents
+        de, mama von, mutter von, eltern von, mamma di, papa di, mamme di, genitori di, mae de, pai de, pais de,
         familienname und vorname, apellido y nombre, apellido y nombres, nombres y apellido, nome e apelidos, nomes e
         apelidos, apelido e nome, sobrenome e nome, nome e cognomi""",
     Role.GIVEN: """

@@ -80,7 +80,7 @@ def header_roles(cells: Sequence[str], *, ruled: bool = False) -> tuple[Role, ..
     if len(filled) < 2:
         return None
     known = with_buddies(cells, [header_role(cell) for cell in cells])
-    known = _without_second_persons(cells, _without_second_names(cells, known))
+    known = _with_further_given(cells, _without_second_persons(cells, _without_second_names(cells, known)))
     count = sum(role is not None for role in known)
     if not NAME_ROLES.intersection(known) or not (
         ruled or _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))
@@ -130,6 +130,15 @@ def _without_second_persons(cells: Sequence[str], known: list[Role | None]) -> l
         return known
     further = {at for at, number in found if number > 1}
     return [Role.OTHER if at in further else role for at, role in enumerate(known)]
+
+
+def _with_further_given(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
+    """Take given names that are counted beside a first one for middle names: ``Prénom, Prénom 2``; in papers alone."""
+    plain = [_plain(cell) for cell in cells]
+    first = {title for title, role in zip(plain, known, strict=True) if role is Role.GIVEN}
+    counted = [_LAST_FIGURE.sub("", title).rstrip(" (") if _LAST_FIGURE.search(title) else "" for title in plain]
+    return [Role.MIDDLE if role is Role.GIVEN and title in first else role
+            for role, title in zip(known, counted, strict=True)]
 
 
 def _called_for_given(known: list[Role | None]) -> list[Role | None]:

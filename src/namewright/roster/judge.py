@@ -54,9 +54,12 @@ _MAX_ASKED = 2_000
 
 
 class Judge:
-    """Judges each line by all ``texts`` of its list; ``plain`` are names that it writes without marks as its own."""
+    """Judges each line by all ``texts`` of its list; ``plain`` are names that it writes without marks as its own.
 
-    def __init__(self, texts: Sequence[str], plain: frozenset[str] = frozenset()) -> None:
+    ``in_rows`` says that each stands in a row with more about it, as one child does.
+    """
+
+    def __init__(self, texts: Sequence[str], plain: frozenset[str] = frozenset(), *, in_rows: bool = False) -> None:
         self._seen = frozenset(texts)
         self._lines = tuple(self._seen)
         self._titles = frozenset(text for text in self._seen if is_title(text)) - _with_places(texts)
@@ -64,6 +67,8 @@ class Judge:
         self._titles -= _with_words_as_families(texts, self._pairs) | _called_as_titles(self._titles)
         filled = [text for text in texts if text.strip() and text not in self._titles]
         self._alone = len(filled) < 2
+        if in_rows:  # one child may have several: a row for each grown-up
+            filled = list(dict.fromkeys(filled))
         filled = _with_numbers(filled)
         self._family_first = family_first_by_comma(filled)
         single = sum(" " not in strip_numbering(text) for text in filled)
@@ -77,7 +82,7 @@ class Judge:
         surely = any(map(family_first, texts[:_ABOVE])) and are_surely_given_first(names)
         self.habits = Habits(_order(names, texts, surely), by_comma, same or remarks_by_comma(filled), same, surely,
                              by_comma and not comma_tells(filled), plain)
-        self._families = by_comma and _open_with_families(filled)
+        self._families = by_comma and not in_rows and _open_with_families(filled)
         self._found: dict[str, Several | None] = {}
 
     def is_title(self, text: str) -> bool:

@@ -29,19 +29,23 @@ def without_page_heads(lines: Sequence[Line]) -> list[Line]:
     for text, places in seen.items():
         if text and len(places) > 1 and _are_titles(lines[places[0]].text):
             tops = _tops(plain, places)
-            told |= {at for top, titles in zip(tops, places[1:], strict=True) for at in range(top, titles)}
+            told |= {at for top, titles in zip(tops, places[1:], strict=True) for at in range(top, titles) if plain[at]}
             told |= _feet(lines, [*tops, len(plain)], lines[places[0]].text)
     return [line.heading(plain[at]) if at in told else line for at, line in enumerate(lines)]
 
 
 def _tops(plain: Sequence[str], places: Sequence[int]) -> list[int]:
-    """Return where each page but the first begins, with the lines over its titles that the first has, too."""
-    above = {one for one in plain[max(0, places[0] - _MOST_ABOVE) : places[0]] if any(map(is_letter, one))}
+    """Return where each page but the first begins, with the lines over its titles that the first has, too.
+
+    They are the same but for their numbers, and may have empty lines between them: ``Page 2``.
+    """
+    above = {_NUMBERS.sub("0", one) for one in plain[max(0, places[0] - _MOST_ABOVE) : places[0]]
+             if any(map(is_letter, one))}
     tops = []
     for at in places[1:]:
-        while at and plain[at - 1] in above:
+        while at and (_NUMBERS.sub("0", plain[at - 1]) in above or not plain[at - 1]):
             at -= 1
-        tops.append(at)
+        tops.append(next(top for top in range(at, len(plain)) if plain[top]))
     return tops
 
 

@@ -20,7 +20,7 @@ from namewright.roster.children import Outcome
 from namewright.roster.columns import Row, Table
 from namewright.roster.free_text import NAME_LABEL, SEVERAL
 from namewright.roster.further_names import lines_of_others
-from namewright.roster.further_rows import further_rows, is_about_others, rows_by_grown_up, rows_of_a_day_book
+from namewright.roster.further_rows import further_rows, rows_by_grown_up, rows_of_a_day_book, tells_of_others
 from namewright.roster.header_words import SOLO_HEADERS
 from namewright.roster.headers import header_role, header_roles
 from namewright.roster.heading_words import COLOURS, FREE_SEATS, NO_SCHOOL
@@ -301,7 +301,7 @@ def one_of_each(drafts: Sequence[Draft], found: Unfolded, typed: Sequence[str]) 
     rows = [(draft.row, (fold(draft.entry.reading.given), fold(draft.entry.reading.family)))
             for draft in drafts if draft.entry]
     table, unfolded = found.table, found.lines
-    titled = table.header is not None and any(map(is_about_others, table.titles))
+    titled = table.header is not None and any(map(tells_of_others, table.titles))
     same = further_rows(rows, table) if titled else rows_by_grown_up(
         [(row._replace(cells=(" ".join(typed[row.line : row.line + row.span]),)), name) for row, name in rows])
     same = {**same, **rows_of_a_day_book(rows, table)} if table.header is not None else same

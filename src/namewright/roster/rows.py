@@ -23,6 +23,7 @@ from namewright.roster.contents import is_sheet_sign
 from namewright.roster.cut_short import WrittenOut, written_out
 from namewright.roster.free_text import NAME_LABEL, SEVERAL, read_name
 from namewright.roster.group_lines import is_count
+from namewright.roster.header_words import SIDES
 from namewright.roster.headers import family_first, given_first, header_role
 from namewright.roster.headings import heading_reason, perhaps_heading
 from namewright.roster.judge import Judge
@@ -201,9 +202,17 @@ def _counts(filled: Sequence[str]) -> bool:
     """Say whether a row counts those above it: ``Total`` and a number, ``Sizes: 3 x S, 5 x M``."""
     if len(filled) == 1 and is_count(filled[0]):
         return True
+    if _tells_counts(filled):
+        return True
     opening = fold(filled[0]).split()[:1]
     return len(filled) > 1 and TOTALS.issuperset(opening) and bool(opening) and all(
         any(map(str.isdigit, cell)) for cell in filled[1:])
+
+
+def _tells_counts(filled: Sequence[str]) -> bool:
+    """Say whether words and figures take turns, one of the words for a total or for boys: ``Boys | 4 | Girls | 5``."""
+    words, counts = [fold(word).strip(" :") for word in filled[::2]], filled[1::2]
+    return len(words) == len(counts) > 1 and all(map(str.isdigit, counts)) and not (TOTALS | SIDES).isdisjoint(words)
 
 
 def _name_cells(row: Row, table: Table) -> list[str]:

@@ -39,6 +39,7 @@ from namewright.roster.labelled_groups import from_labelled_groups
 from namewright.roster.letters import greetings
 from namewright.roster.lines_of_names import from_lines_of_names
 from namewright.roster.log_lines import from_a_log
+from namewright.roster.lone_rows import lone_rows
 from namewright.roster.marks import with_brackets, without_marks, without_months, without_pronouns, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
@@ -56,7 +57,7 @@ from namewright.roster.steps import AS_PASTED, BEFORE_COLUMNS, through
 from namewright.roster.titles_above import over_asides, titles_above
 from namewright.roster.under_letters import from_alphabet
 from namewright.roster.unlike import Unlike, month_rows, perhaps_unlike, unlike_lines
-from namewright.roster.vocabulary import GROUPS, Role, fold
+from namewright.roster.vocabulary import GROUPS, NAME_ROLES, Role, fold
 from namewright.roster.waiting import from_waiting_lists
 from namewright.store import keeps_names
 
@@ -101,7 +102,8 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     plain = not table.delimiter and table.header is None
     unlike = {at: perhaps_unlike(line.text) for at, line in enumerate(found) if line.origin in doubtful}
     texts = [line.text for line in found]
-    unlike |= unlike_lines(texts) if plain else grown_up_rows(table) | foot_rows(table) | month_rows(texts)
+    unlike |= unlike_lines(texts) if plain else (
+        grown_up_rows(table) | foot_rows(table) | lone_rows(table) | month_rows(texts))
     unfolded = Unfolded(found, table, judge, unlike)
     return _with_asides(unfolded, asides) if asides else unfolded
 
@@ -143,7 +145,7 @@ def _all_apart(lines: list[Line]) -> tuple[list[Line], Table, Judge]:
 
 def _judged(lines: Sequence[Line]) -> tuple[Table, Judge]:
     table = _laid_out(lines)
-    return table, Judge(_whole_names(table), plain_spellings(line.text for line in lines))
+    return table, Judge(_whole_names(table), plain_spellings(line.text for line in lines), in_rows=_are_records(table))
 
 
 def _with_asides(unfolded: Unfolded, asides: Sequence[Aside]) -> Unfolded:
@@ -215,6 +217,14 @@ def _whole_names(table: Table) -> list[str]:
     """Return the cells of a table that hold whole names, or its lines where they have no columns."""
     return [cell for row in table.rows for cell, role in zip(row.cells, table.roles, strict=False)
             if role is Role.FULL and cell]
+
+
+def _are_records(table: Table) -> bool:
+    """Say whether most rows have something else beside the whole name: one child's, be it by two given names."""
+    rows = [row for row in table.rows if row.line != table.header and any(row.cells)]
+    return bool(table.delimiter) and not table.grid and bool(rows) and share(
+        any(cell and role not in NAME_ROLES for cell, role in zip(row.cells, table.roles, strict=False))
+        for row in rows) >= _MOSTLY
 
 
 def _unfolded(found: list[Line], table: Table, judge: Judge) -> list[Line]:

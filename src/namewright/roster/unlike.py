@@ -80,8 +80,8 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
               if len(text) <= _LONGEST and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
     blocks = block_heads(texts, filled)
     groups = group_lines(texts, filled)
-    ends, perhaps = _signature(filled)
-    found = _told("closing", ends) | _told("sign", _legend(filled)) | _told("label", _addressed(filled))
+    ends, perhaps = signature(filled)
+    found = _told("closing", ends) | _told("sign", legend(filled)) | _told("label", _addressed(filled))
     months, named = month_heads(filled)
     found |= _told("over", (*_heads(filled), *months))
     found |= _told("over", (*blocks.heads, *groups.ages)) | _told("title", blocks.titles)
@@ -124,7 +124,7 @@ def _repeated(filled: Mapping[int, str]) -> dict[int, int]:
             and (counts[text] >= often or (counts[text] > 1 and not PLACES.isdisjoint(text.split())))}
 
 
-def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
+def signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
     """Return the lines that end a letter and surely sign it, and those below such a one that may be children.
 
     ``Love, Kirk`` ends none where most lines are written so. Of a long signature the first line is sure.
@@ -210,7 +210,7 @@ def is_closing(text: str) -> bool:
     return not rest or soon or rest[0].lower().strip(".") in TITLES
 
 
-def _legend(filled: Mapping[int, str]) -> Iterator[int]:
+def legend(filled: Mapping[int, str]) -> Iterator[int]:
     """Yield the lines that say what a sign means which stands behind names."""
     signs = Counter(match[1] for match in map(_LEGEND.match, filled.values()) if match)
     for at, text in filled.items():
