@@ -14,17 +14,18 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.beside import strip_numbering
+from namewright.roster.beside import said_by_a_register, strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import CHILDREN
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import opens_with_given
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import ATTENDANCE, ATTENDANCE_BESIDE, fold
 
 _YEAR = pattern(r"(?<![0-9/.-])20[0-9]{2}\s?[/–-]\s?(?:20)?[0-9]{2}(?![0-9/.-])", needs="2")
 _DRAWN = pattern(r"\s*(?P<sign>[*=~_#+-]{2,})\s*[^\W_].*(?P=sign)\s*", needs="*=~_#+-")
 _ASIDE = pattern(r"\s+[-–—|/=]\s|[:(\[]|\s(?:->|→|>)\s")
+_OF_THE_DAY = ATTENDANCE | ATTENDANCE_BESIDE
 _ENOUGH = 3  # lines below
 _MOST_ABOVE = 4  # lines over the children
 _WHOLE = 2  # words
@@ -58,8 +59,9 @@ def _is_unlike(text: str, others: Sequence[str]) -> bool:
 
 
 def _name(text: str) -> list[str]:
-    """Return the words of a line up to what stands aside of a name."""
-    return _ASIDE.split(strip_numbering(text))[0].replace(",", " ").split()
+    """Return the words of a line up to what stands aside of a name, without what a register says of the day."""
+    words = _ASIDE.split(strip_numbering(text))[0].replace(",", " ").split()
+    return words[: len(words) - said_by_a_register(words, _OF_THE_DAY)]
 
 
 def _is_small(word: str) -> bool:
@@ -69,7 +71,7 @@ def _is_small(word: str) -> bool:
 def _over_children(filled: Mapping[int, str]) -> Iterator[int]:
     """Yield the lines of no known name above the only one that says that the children follow."""
     said = [at for at, line in filled.items() if heading_reason(line) and len(line) <= _LONGEST
-            and fold(line).split()[0].rstrip(":") in CHILDREN]
+            and fold(" ".join(_name(line))).rstrip(":") in CHILDREN]
     above = [at for at in filled if said and at < said[0]]
     if len(said) == 1 and len(above) <= _MOST_ABOVE:
         yield from (at for at in above if not opens_with_given(strip_numbering(filled[at]))

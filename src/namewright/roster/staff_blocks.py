@@ -16,7 +16,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.columns import DELIMITERS, split_cells
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.headers import header_roles
-from namewright.roster.heading_words import MANY_ADULTS
+from namewright.roster.heading_words import JOBS, MANY_ADULTS
 from namewright.roster.headings import heading_reason, heads_adults
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.pasted import Line
@@ -63,8 +63,8 @@ def _without_labelled(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
 
 
 def heads_many_adults(text: str) -> bool:
-    """Say whether a word for several adults stands before a colon: ``Adults: Jo, Ana``."""
-    return fold(text.partition(":")[0]).strip() in MANY_ADULTS
+    """Say whether a word for several adults stands before a colon: ``Adults: Jo, Ana``; helpers may be children."""
+    return fold(text.partition(":")[0]).strip() in MANY_ADULTS - JOBS
 
 
 def _told(lines: Sequence[Line], adults: Mapping[int, int],
