@@ -6,7 +6,6 @@ from string import ascii_letters
 
 import pytest
 
-from namewright.letters.alphabet import Alphabet
 from namewright.practice.families import Family, family_of
 
 MEMBERS = [  # judged by eye from how each is commonly written (common practice), not from our code
@@ -26,7 +25,7 @@ def test_every_letter_of_ours_has_a_family_and_no_other_sign() -> None:
     assert family_of("Ж") is Family.OTHER
 
 
-def test_a_mark_moves_no_letter_to_another_family(alphabet: Alphabet) -> None:
+def test_a_mark_moves_no_letter_to_another_family() -> None:
     """Families go by the base strokes: é goes with e."""
     for marked, plain in (("é", "e"), ("ñ", "n"), ("Š", "S"), ("ộ", "o"), ("Ẹ̀", "E")):
         assert family_of(marked) is family_of(plain), marked

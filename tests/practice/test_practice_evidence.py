@@ -10,7 +10,6 @@ import pytest
 from namewright.practice.evidence import Surety, load_evidence, parse_evidence
 
 TEXT = files("namewright.practice").joinpath("evidence.toml").read_text(encoding="utf-8")
-QUOTABLE = sorted(key for key, each in load_evidence().sources.items() if each.surety is not Surety.MEMORY)
 
 
 def test_every_source_says_what_it_is() -> None:

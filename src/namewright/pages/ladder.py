@@ -122,9 +122,8 @@ def given(line: SetLine, part: Part, ladder: Ladder, time: int, times: int, *, f
         forms = [Form.SOLID] + [Form.BLANK] * (letters - 1)
     else:
         forms = [{Part.WIDE: Form.WIDE, Part.STARTS: Form.STARTS}.get(part, Form.DOTTED)] * letters
-    kept = [Form.DOTTED if form is not Form.SOLID and one.letter.cluster in ladder.keep else form
+    return [Form.DOTTED if form is not Form.SOLID and one.letter.cluster in ladder.keep else form
             for one, form in zip(line.letters, forms, strict=True)]
-    return kept
 
 
 def _run_out(letters: int, chain: Chain, time: int, times: int) -> list[Form]:

@@ -143,7 +143,7 @@ def _next(lacking: Sequence[str], week: Week) -> tuple[str, ...]:
     """Return what a child takes up: the letters of the week that it lacks, then review, else the first of its own."""
     now = [sign for sign in lacking if week_letter(sign) in week.letters]
     again = [sign for sign in lacking if week_letter(sign) in week.review]
-    return tuple((*now, *again)) or tuple(lacking[:1])
+    return (*now, *again) or tuple(lacking[:1])
 
 
 def _reason(label: str, letters: Sequence[str], coming: Sequence[str], week: Week) -> Message:

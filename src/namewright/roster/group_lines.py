@@ -41,7 +41,7 @@ def group_lines(texts: Sequence[str], filled: Mapping[int, str]) -> GroupLines:
     """Return the stops, ages and counts of a list; ``filled`` are its lines with letters, none said to be a name."""
     ages = frozenset(at for at, text in filled.items() if _AGED.fullmatch(text))
     counts = frozenset(at for at, text in filled.items() if is_count(text))
-    found = _stops(texts, filled)
+    found = _stops(filled)
     stops = frozenset(at for at in found if not (at and texts[at - 1].strip()) or _is_a_street(found[at]))
     return GroupLines(ages if len(ages) >= _FEW else frozenset(), stops,
                       counts if len(counts) <= _TOTALS < len(filled) else frozenset(), frozenset(found) - stops)
@@ -73,7 +73,7 @@ def is_count(text: str) -> bool:
     return match is not None and not opens_with_given(match["what"])
 
 
-def _stops(texts: Sequence[str], filled: Mapping[int, str]) -> dict[int, str]:
+def _stops(filled: Mapping[int, str]) -> dict[int, str]:
     """Return the places that stand behind a time over names without one."""
     timed = {at: match["stop"] for at, text in filled.items() if (match := _TIMED.fullmatch(text))}
     if len(timed) > _SOME * len(filled):

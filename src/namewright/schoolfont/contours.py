@@ -89,12 +89,12 @@ def area_of(contours: Sequence[Contour], tolerance: float) -> Any:
     noded = shapely.union_all([shapely.LineString(points) for points in rings])
     faces = shapely.get_parts(shapely.polygonize(shapely.get_parts(noded)))
     inside = shapely.get_coordinates(shapely.point_on_surface(faces))
-    winding = sum((_winding(numpy, numpy.asarray(points), inside) for points in rings),
+    winding = sum((_winding(numpy.asarray(points), inside) for points in rings),
                   start=numpy.zeros(len(faces), dtype=int))
     return shapely.union_all(faces[winding != 0])
 
 
-def _winding(numpy: Any, ring: Any, points: Any) -> Any:
+def _winding(ring: Any, points: Any) -> Any:
     """Return how often a closed ring winds round each point, by counting the edges that pass to its right."""
     (ax, ay), (bx, by) = ring[:-1].T[:, :, None], ring[1:].T[:, :, None]
     px, py = points.T

@@ -87,7 +87,7 @@ def question(report: LineReport, before: Sequence[LineReport], cannot_draw: Mess
     if report.child is None or not report.opens_child:
         return None
     if cannot_draw:
-        return Question(report, Asked.LATIN, cannot_draw, (latin(report, report.child), fine("leave")))
+        return Question(report, Asked.LATIN, cannot_draw, (latin(report.child), fine("leave")))
     if "roster.split" in keys and (shared := _shares_family(report, before)):
         return shared
     if again := next((note for note in report.notes if note.key == "roster.repeat"), None):
@@ -247,7 +247,7 @@ def _ways_of(report: LineReport, cannot_draw: Message | None, span: int) -> tupl
     if report.child is None or not report.opens_child:
         return ()
     if cannot_draw:
-        return (latin(report, report.child), no_child(span))
+        return (latin(report.child), no_child(span))
     return (*as_it_stands(report), *other_parts(report), no_child(span))
 
 

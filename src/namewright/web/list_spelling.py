@@ -24,7 +24,7 @@ def asks_latin(letters: tuple[str, ...]) -> Message:
                    letters=tuple(message("quoted", words=letter) for letter in dict.fromkeys(letters)))
 
 
-def latin(report: LineReport, child: Child) -> Way:
+def latin(child: Child) -> Way:
     """Offer a spelling in letters that can be drawn, to be changed as the family spells it."""
     called = child.practice not in (child.given, child.family, whole_name(child))
     offered = latin_spelling("" if called else whole_name(child)) or latin_spelling(child.practice)

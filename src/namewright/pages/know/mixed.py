@@ -81,7 +81,7 @@ def _to_cut(frame: Frame, label: str, name: str, order: Sequence[str], wide: Spr
     needed = _caution_height(frame) + len(tiles) * (TILE_MM + ROW_GAP_MM)
     frame.caption("page.know.mixed_boxes", Task.TILES)
     if boxes.height_mm > frame.room:
-        return (frame.page(label), *_tiles_alone(frame, label, order, tiles, wide))
+        return (frame.page(label), *_tiles_alone(frame, label, tiles, wide))
     x = max(frame.sheet.left_mm, min(frame.left, frame.right - boxes.width_mm))
     frame.items += blocks.tile_boxes(frame.setter, boxes, x, frame.y, hint=settings.support is Support.FULL)
     frame.y += boxes.height_mm + 4.0
@@ -91,7 +91,7 @@ def _to_cut(frame: Frame, label: str, name: str, order: Sequence[str], wide: Spr
         blank(frame, wide.lines)
     _from_memory(frame, wide, height, needed)
     if needed > frame.room:
-        return (frame.page(label), *_tiles_alone(frame, label, order, tiles, wide))
+        return (frame.page(label), *_tiles_alone(frame, label, tiles, wide))
     frame.y += frame.room - needed
     _tiles(frame, tiles)
     return (frame.page(label),)
@@ -106,7 +106,7 @@ def _from_memory(frame: Frame, wide: Spread, height: float, kept_mm: float = 0.0
             blank(frame, wide.lines)
 
 
-def _tiles_alone(before: Frame, label: str, order: Sequence[str], tiles: Orders, wide: Spread) -> tuple[Page, ...]:
+def _tiles_alone(before: Frame, label: str, tiles: Orders, wide: Spread) -> tuple[Page, ...]:
     frame = framed(before.setter, label, before.settings, turned=wide.turned, date="page.know.built_on")
     _tiles(frame, tiles)
     return (frame.page(None),)
