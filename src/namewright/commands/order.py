@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import argparse
-import sys
 
 from namewright.commands.asking import asked_for_class
 from namewright.commands.common import closing, complain_of_beats, roster_options, unused_options
 from namewright.commands.talk import Commands, explained, place, spoken
-from namewright.commands.writing import written
+from namewright.commands.writing import write_text
 from namewright.making.account import account_of_order
 from namewright.making.request import Request
 from namewright.output.order_tables import order_csv, order_json, order_table
@@ -31,11 +30,7 @@ def _run(options: argparse.Namespace) -> int:
     with asked_for_class(options, grouped=options.format != "table") as asked:
         complain_of_beats(asked.roster)
         text = _in_words(options.format, asked.request)
-    if options.output:
-        with written(options.output, options) as file:
-            file.write(text.encode())
-    else:
-        sys.stdout.write(text)
+    write_text(text, options)
     return closing(account_of_order(one.placed for one in asked.request.members), asked.roster)
 
 

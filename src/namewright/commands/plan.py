@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import argparse
 import json
-import sys
 from datetime import date
 from pathlib import Path
 
@@ -26,7 +25,7 @@ from namewright.commands.common import (
     same_for_all_option,
 )
 from namewright.commands.talk import Commands, Refusal, complain, explained, place
-from namewright.commands.writing import write, written
+from namewright.commands.writing import write, write_text
 from namewright.making.account import account_of_order
 from namewright.making.make import Making
 from namewright.making.planning import keep_plan, timetable_of
@@ -100,11 +99,7 @@ def _write_text(options: argparse.Namespace, making: Making, asked: Asked) -> No
     ids = {one.child.line: one.id for one in asked.children}
     text = as_text(timetable_of(making.request), making.numbers(), ids,
                    wording(making.request.settings.language).sentence)
-    if options.output:
-        with written(options.output, options) as file:
-            file.write(text.encode())
-    else:
-        sys.stdout.write(text)
+    write_text(text, options)
 
 
 def _a_week(options: argparse.Namespace, asked: Asked) -> int:

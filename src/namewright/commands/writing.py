@@ -51,6 +51,15 @@ def write(pages: Iterable[Page], options: argparse.Namespace, language: str, out
     write_drawn(batches(pages, wording(language)), options, language, output)
 
 
+def write_text(text: str, options: argparse.Namespace) -> None:
+    """Write a text to ``--output``, whole or not at all, or to the screen where no file was named."""
+    if options.output:
+        with written(options.output, options) as file:
+            file.write(text.encode())
+    else:
+        sys.stdout.write(text)
+
+
 def write_drawn(batches: Iterable[Batch], options: argparse.Namespace, language: str,
                 output: str | None = None) -> None:
     """Write pages that are drawn already, as ``write`` does."""
