@@ -21,7 +21,7 @@ from PIL import Image
 from playwright.sync_api import Browser, Page, sync_playwright
 from waitress.server import create_server
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.classbook.stages import Stage
 from namewright.settings import Support
 from namewright.web import create_app
@@ -52,7 +52,7 @@ def filled(path: Path) -> None:
         book.set_settings(child, {"letter_spacing": "3.5"}, who="RK", when="2026-10-02T10:05:00")
         for day, letters in (("2026-09-15", [0]), ("2026-09-29", [0, 1]), ("2026-10-13", [0, 1, 3]),
                              ("2026-10-27", [0, 1, 2, 3])):
-            book.observe(child, day, letters, support=Support.PARTIAL, stage=Stage.SOME_LETTERS, who="RK")
+            book.observe(child, day, Seen(letters, support=Support.PARTIAL, stage=Stage.SOME_LETTERS), who="RK")
 
 
 @contextmanager

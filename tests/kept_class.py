@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook import Classbook, ClassbookError, Seen
 from namewright.cli import main
 from namewright.settings import Support
 from namewright.wording import wording
@@ -23,9 +23,9 @@ def three_months(place: Path) -> Path:
         book.update_roster(NOTED, when="2026-09-01T08:00:00")
         for month in (9, 10, 11):
             for day in (3, 10, 17):
-                book.observe(1, f"2026-{month:02d}-{day:02d}", range(4), support=Support.FULL)
-                book.observe(2, f"2026-{month:02d}-{day:02d}", [], support=Support.FULL)
-                book.observe(3, f"2026-{month:02d}-{day:02d}", range(3), support=Support.PARTIAL)
+                book.observe(1, f"2026-{month:02d}-{day:02d}", Seen(range(4), support=Support.FULL))
+                book.observe(2, f"2026-{month:02d}-{day:02d}", Seen([], support=Support.FULL))
+                book.observe(3, f"2026-{month:02d}-{day:02d}", Seen(range(3), support=Support.PARTIAL))
     return place
 
 

@@ -8,6 +8,8 @@ import pytest
 
 from namewright.classbook import Classbook, ClassbookError
 from namewright.classbook import answered as kept_answers
+from namewright.classbook.kept_lists import Marks
+from namewright.classbook.rosters import NewList
 
 MARK, OTHER = "0123456789", "abcdef0123"
 TEXT = "Mira Quill\nTilo Reed\nBo Lindle\n"
@@ -17,28 +19,28 @@ TEXT = "Mira Quill\nTilo Reed\nBo Lindle\n"
 def answered(tmp_path: Path) -> Classbook:
     """A class in which a line was said to be right."""
     book = Classbook.open(tmp_path / "class.db")
-    book.save_list(TEXT, {}, looked_at=[MARK])
+    book.save_list(NewList(TEXT), {}, Marks(looked_at=[MARK]))
     return book
 
 
 def test_an_answer_is_kept_with_the_list_and_stays(answered: Classbook) -> None:
     """Whatever list comes after it, and whether or not that says anything new."""
-    answered.save_list(f"{TEXT}Ava Finch\n", {}, looked_at=[OTHER])
+    answered.save_list(NewList(f"{TEXT}Ava Finch\n"), {}, Marks(looked_at=[OTHER]))
     assert answered.answered() == {MARK, OTHER}
     answered.update_roster(TEXT)
-    answered.save_list(TEXT, {}, looked_at=["9999999999"])
+    answered.save_list(NewList(TEXT), {}, Marks(looked_at=["9999999999"]))
     assert answered.answered() == {MARK, OTHER, "9999999999"}
 
 
 @pytest.mark.parametrize("other", ["12=3", "0123456789!", "0123456789~Emma", "Emma Moss", ""])
 def test_nothing_but_a_hash_is_kept(answered: Classbook, other: str) -> None:
-    answered.save_list(TEXT, {}, looked_at=[other])
+    answered.save_list(NewList(TEXT), {}, Marks(looked_at=[other]))
     assert answered.answered() == {MARK}
 
 
 def test_answers_go_with_a_list_that_is_taken_back(answered: Classbook) -> None:
     """Those of before stay; a line that is no child is not on the draft that comes back, nor is what was said of it."""
-    answered.save_list(f"{TEXT}Ava Finch\n", {}, looked_at=[OTHER], settled=frozenset([OTHER]))
+    answered.save_list(NewList(f"{TEXT}Ava Finch\n"), {}, Marks(looked_at=[OTHER], settled=frozenset([OTHER])))
     answered.undo_roster(after_roster=answered.roster_id())
     assert answered.answered() == {MARK}
     draft = answered.draft()
@@ -60,7 +62,7 @@ def test_no_more_are_kept_than_the_newest(answered: Classbook, monkeypatch: pyte
     """Seen again a line is new; what was seen longest ago is asked again."""
     monkeypatch.setattr(kept_answers, "_MOST", 3)
     for number in range(3):
-        answered.save_list(TEXT, {}, looked_at=[f"000000000{number}", MARK])
+        answered.save_list(NewList(TEXT), {}, Marks(looked_at=[f"000000000{number}", MARK]))
     assert answered.answered() == {MARK, "0000000001", "0000000002"}
 
 

@@ -8,6 +8,7 @@ import pytest
 
 from namewright.classbook import Classbook
 from namewright.classbook.drafts import Draft
+from namewright.classbook.rosters import NewList
 from namewright.settings import NamePart
 
 
@@ -59,7 +60,7 @@ def test_nothing_of_a_draft_outlives_its_end(place: Path, end: str) -> None:
     assert b"Zephyrine" in place.read_bytes()
     with Classbook.open(place) as book:
         if end == "save":
-            book.save_list("Mira Quill\nTilo Reed\nWenna Praske", {})
+            book.save_list(NewList("Mira Quill\nTilo Reed\nWenna Praske"), {})
         elif end == "erase":
             book.erase([1])
         elif end == "erase all":

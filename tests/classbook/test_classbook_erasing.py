@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook import Classbook, ClassbookError, Seen
 from namewright.settings import Support
 
 LIST = "Room 9 - the Zaphrelle class\nZaphrelle Quorndike\nMira Quill\nTilo Reed\nAva Finch\nAva Moss\n"
@@ -24,9 +24,9 @@ def path(tmp_path: Path) -> Path:
         book.set_settings(1, {"keep_dots": "zq", "line_height": "30"}, who="RK")
         book.undo(1)
         book.set_settings(2, {"line_height": "24"}, who="RK")
-        book.observe(1, "2026-09-10", [0], support=Support.LIGHT, note="Zaphrelle was proud")
-        book.observe(2, "2026-09-10", [0], note="sat with Zaphrelle")
-        taken_back = book.observe(3, "2026-09-10", [0], note="zaphrelle helped")
+        book.observe(1, "2026-09-10", Seen([0], support=Support.LIGHT, note="Zaphrelle was proud"))
+        book.observe(2, "2026-09-10", Seen([0], note="sat with Zaphrelle"))
+        taken_back = book.observe(3, "2026-09-10", Seen([0], note="zaphrelle helped"))
         book.strike(taken_back.id)
     return place
 
@@ -71,7 +71,7 @@ def test_a_large_class_keeps_no_trace_of_whom_it_erased(tmp_path: Path) -> None:
             book.update_roster("name\n" + "\n".join(kept + gone))
         ids = [one.id for one in book.children() if one.child.family == "Quorndike"]
         for child_id in ids:
-            book.observe(child_id, "2026-09-10", [0], note=f"Quorndike {'x' * 400}")
+            book.observe(child_id, "2026-09-10", Seen([0], note=f"Quorndike {'x' * 400}"))
         assert traces(path, "Quorndike", "Zorblin")
         assert book.erase(ids).children == 60
         assert len(book.children(left=True)) == 60
@@ -108,7 +108,7 @@ def test_a_name_inside_another_word_is_not_told(tmp_path: Path) -> None:
     """A short name is looked for as a word of its own."""
     with Classbook.open(tmp_path / "class.db") as book:
         book.update_roster("Bo Lindle\nMira Quill\n")
-        book.observe(2, "2026-09-10", note="made a bow and a Boat")
+        book.observe(2, "2026-09-10", Seen(note="made a bow and a Boat"))
         assert not book.erase([1]).standing
 
 

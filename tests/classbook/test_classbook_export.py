@@ -15,7 +15,7 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from namewright.classbook import Classbook, ClassbookError, export
+from namewright.classbook import Classbook, ClassbookError, Seen, export
 from namewright.classbook.erasing import PASSING
 from namewright.classbook.export import TABLES, export_csv, import_csv
 from namewright.classbook.schema import MIGRATIONS
@@ -31,8 +31,8 @@ def path(tmp_path: Path) -> Path:
         book.set_class_settings({"title": "@Room “4”, mornings", "rows": "3"})
         book.set_settings(1, {"support": "light", "line_height": "12.7"}, who="'aide")
         book.undo(1)
-        note = book.observe(1, "2026-09-10", [], note="-3 °C,\nbut “proud”", token="t1")
-        book.observe(1, "2026-09-11", [0, 2], support=Support.LIGHT, stage=Stage.READABLE)
+        note = book.observe(1, "2026-09-10", Seen([], note="-3 °C,\nbut “proud”"), token="t1")
+        book.observe(1, "2026-09-11", Seen([0, 2], support=Support.LIGHT, stage=Stage.READABLE))
         book.strike(note.id)
         book.update_roster("Mira Quill\n")
         book.keep_groups({1: 2})
@@ -76,7 +76,7 @@ def test_any_text_comes_back(roster: str, text: str) -> None:
         folder = Path(name)
         with Classbook.open(folder / "a.db") as book:
             book.update_roster(f"Mira\n{roster}\n")
-            book.observe(1, "2026-09-10", note=f"x{text}")
+            book.observe(1, "2026-09-10", Seen(note=f"x{text}"))
             book._db.execute("UPDATE observations SET note = ?, token = ?",  # past the clean-up at the door
                              (text.encode(errors="replace").decode(), text.encode(errors="replace").decode()))
         export_csv(folder / "a.db", folder / "out")

@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 from pypdf import PdfReader
 
-from namewright.classbook import Classbook, ClassbookError, grouping
+from namewright.classbook import Classbook, ClassbookError, Seen, grouping
 from namewright.classbook.schema import MIGRATIONS, bring_up_to_date
 from namewright.cli import main
 from namewright.practice.ordering import order_class
@@ -119,11 +119,11 @@ def test_what_was_noted_as_formed_is_on_the_plan(path: Path) -> None:
     planned(path)
     before = path.with_name("plan.pdf").read_bytes()
     with Classbook.open(path) as book:
-        book.observe(1, "2026-09-10", note="a good morning")
+        book.observe(1, "2026-09-10", Seen(note="a good morning"))
     planned(path)
     assert path.with_name("plan.pdf").read_bytes() == before
     with Classbook.open(path) as book:
-        book.observe(1, "2026-09-11", [0, 3])
+        book.observe(1, "2026-09-11", Seen([0, 3]))
     planned(path)
     assert path.with_name("plan.pdf").read_bytes() != before
 
@@ -213,8 +213,8 @@ def test_nothing_that_was_formed_is_taught_again(path: Path) -> None:
     letter = before["weeks"][0]["letters"][0]
     with Classbook.open(path) as book:
         for one in book.children():
-            book.observe(one.id, "2026-11-02", [at for at, sign in enumerate(one.child.practice)
-                                                if sign.lower() == letter], not_yet=())
+            book.observe(one.id, "2026-11-02", Seen([at for at, sign in enumerate(one.child.practice)
+                                                if sign.lower() == letter], not_yet=()))
     after = weeks_of(path)
     assert all(letter not in week["letters"] for week in after["weeks"])
     assert any(child["formed"] for child in after["children"])

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from kept_class import levels, three_months
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.classbook.moving import WHO, Kind, keep, moves
 from namewright.cli import main
 from namewright.settings import Support
@@ -27,8 +27,8 @@ def test_one_level_and_never_two(path: Path) -> None:
     assert levels(path) == ["partial", "full", "light", "light"]
     with Classbook.open(path) as book:
         assert [move.kind for move in moves(book, book.children())] == [Kind.STAYS] * 4
-        book.observe(1, "2026-12-03", range(4), support=Support.PARTIAL)
-        book.observe(1, "2026-12-10", range(4), support=Support.PARTIAL)
+        book.observe(1, "2026-12-03", Seen(range(4), support=Support.PARTIAL))
+        book.observe(1, "2026-12-10", Seen(range(4), support=Support.PARTIAL))
         assert moves(book, book.children())[0].after is Support.LIGHT
 
 

@@ -184,11 +184,11 @@ def python(code: str, *words: object) -> subprocess.Popen[bytes]:
 
 _NOTE_ON = """
 import sys
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 with Classbook.open(sys.argv[1]) as book:
     for count in range(int(sys.argv[3])):
         book.set_settings(1, {"rows": str(count % 12 + 1)}, who=sys.argv[2])
-        book.observe(1, "2026-09-10", [0], who=sys.argv[2], token=f"{sys.argv[2]} {count}")
+        book.observe(1, "2026-09-10", Seen([0]), who=sys.argv[2], token=f"{sys.argv[2]} {count}")
 """
 
 

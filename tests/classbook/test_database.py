@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook import Classbook, ClassbookError, Seen
 
 
 def test_a_trial_changes_nothing(book: Classbook) -> None:
@@ -19,7 +19,7 @@ def test_a_trial_changes_nothing(book: Classbook) -> None:
 def test_nobody_is_asked_for_who_is_not_there(book: Classbook) -> None:
     """Nothing is set for, seated with, or noted of a child that the class never had."""
     for asked in (lambda: book.child(9), lambda: book.set_settings(9, {"rows": "2"}), lambda: book.seat(1, 9, True),
-                  lambda: book.observe(9, "2026-09-14", [0])):
+                  lambda: book.observe(9, "2026-09-14", Seen([0]))):
         with pytest.raises(ClassbookError, match=r"classbook\.no_child"):
             asked()
     with pytest.raises(ClassbookError, match=r"classbook\.one_seat"):

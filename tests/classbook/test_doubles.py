@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from kept_class import names
-from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook import Classbook, ClassbookError, Seen
 from namewright.classbook.enrol import NEW
 
 REST = "Tilo Reed\nAva Finch\nAva Moss\n"
@@ -21,10 +21,10 @@ def test_a_double_is_made_one_wherever_the_two_stand(book: Classbook, text: str,
     """Both on the list, one of them or none: the child is there once, with the notes and settings of both."""
     mira = names(book)["Mira"]
     book.set_settings(mira, {"hand": "left"})
-    book.observe(mira, "2026-09-14", [0], note="first")
+    book.observe(mira, "2026-09-14", Seen([0], note="first"))
     book.update_roster(f"Mira Vost\n{REST}", same={1: NEW})
     double = next(one.id for one in book.children() if one.child.family == "Vost")
-    book.observe(double, "2026-10-14", [0], note="second")
+    book.observe(double, "2026-10-14", Seen([0], note="second"))
     book.set_settings(double, {"hand": "right", "support": "light"})
     book.update_roster(text, whole=whole)
     here = len(book.children())
@@ -56,7 +56,7 @@ def test_what_a_list_says_to_be_one_child_is_one_however_the_class_has_the_name(
     kit = book.children()[0].id
     text = f"Katie M.\n{REST}"
     katie = book.update_roster(text).joined[0]
-    book.observe(katie, "2026-10-14", [0], note="at the party")
+    book.observe(katie, "2026-10-14", Seen([0], note="at the party"))
     book.update_roster(text, same={1: kit})
     assert katie not in {one.id for one in book.children(left=True)}
     assert _noted(book, kit) == ["at the party"]

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.classbook.schema import MIGRATIONS, bring_up_to_date
 from namewright.cli import main
 from namewright.settings import Support
@@ -64,10 +64,10 @@ def lived_in(path: Path, *, whole: bool) -> int:
         book.set_settings(child, {"line_height": "30", "keep_dots": "zq"}, who="Ms Quorndike")
         book.set_settings(mira, {"line_height": "24"}, who="ZAFFI’S AIDE")
         book.undo(child)
-        book.observe(child, "2026-09-10", [0], support=Support.LIGHT, note="Zaphréa was proud")
-        book.observe(odo, "2026-09-10", [0], note="beside Zaphre\u0301a Quorndike", who="Quorndike, Zaphréa")
-        book.observe(mira, "2026-09-10", note="Zaffis Stift; zaphréa helped", who="ZAPHRÉA")
-        book.strike(book.observe(tilo, "2026-09-10", note="zaffi again").id)
+        book.observe(child, "2026-09-10", Seen([0], support=Support.LIGHT, note="Zaphréa was proud"))
+        book.observe(odo, "2026-09-10", Seen([0], note="beside Zaphre\u0301a Quorndike"), who="Quorndike, Zaphréa")
+        book.observe(mira, "2026-09-10", Seen(note="Zaffis Stift; zaphréa helped"), who="ZAPHRÉA")
+        book.strike(book.observe(tilo, "2026-09-10", Seen(note="zaffi again")).id)
         book.seat(child, mira, False)
         book.keep_groups({child: 1, odo: 1, mira: 2, tilo: 2})
     return child
@@ -135,7 +135,7 @@ def test_a_namesake_is_not_taken_for_the_child(home: Path) -> None:
     """Where another of the class has the same names, nothing said of that name is certain."""
     with Classbook.open(home / "class.db") as book:
         book.update_roster("Mira Quill\nMira Quill\nTilo Reed\n")
-        book.observe(3, "2026-09-10", note="beside Mira Quill")
+        book.observe(3, "2026-09-10", Seen(note="beside Mira Quill"))
         assert len(book.traces([1])) == 1
         book.erase([1])
         assert book.observations(3)[0].note == "beside Mira Quill"

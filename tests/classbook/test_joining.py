@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from kept_class import names
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.classbook.enrol import NEW
 from namewright.message import message
 
@@ -13,12 +13,12 @@ TEXT = "Mira Vost\nTilo Reed\nAva Finch\nAva Moss\n"
 def _doubled(book: Classbook) -> tuple[int, int]:
     """Take Mira for a new child under another family name, and note something of both; return both numbers."""
     mira = names(book)["Mira"]
-    book.observe(mira, "2026-09-10", [0])
+    book.observe(mira, "2026-09-10", Seen([0]))
     book.set_settings(mira, {"hand": "left"})
     book.update_roster(TEXT, same={1: NEW})
     double = names(book)["Mira"]
     assert double != mira
-    book.observe(double, "2026-10-10", [0, 1])
+    book.observe(double, "2026-10-10", Seen([0, 1]))
     book.set_settings(double, {"hand": "right", "support": "light"})
     book.seat(double, names(book)["Tilo"], together=False)
     return mira, double

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 
 KILLS = 500
 STAYS = ("Mira", "Tilo")
@@ -25,7 +25,7 @@ def save_on_and_on(path: Path) -> None:
             child = book.children()[2].id
             with book.changing():
                 book.set_settings(child, {"line_height": "30", "support": "light"})
-                book.observe(child, "2026-09-14", [0], note="Zaphrelle wrote")
+                book.observe(child, "2026-09-14", Seen([0], note="Zaphrelle wrote"))
             book.erase([child])
 
 

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook import Classbook, ClassbookError, Seen
 from namewright.classbook.mending import mend
 from namewright.cli import main
 
@@ -45,7 +45,7 @@ def path(tmp_path: Path) -> Path:
     with Classbook.open(tmp_path / "class.db") as book:
         book.update_roster("Mira Vost\nOda Brane\n")
         book.set_settings(1, {"line_height": "22", "support": "light"})
-        book.observe(1, "2026-09-14", [0], note="good")
+        book.observe(1, "2026-09-14", Seen([0], note="good"))
     return tmp_path / "class.db"
 
 

@@ -12,7 +12,7 @@ import pytest
 from namewright.classbook import plans
 from namewright.classbook.connect import connected
 from namewright.classbook.records import By
-from namewright.classbook.rosters import take_roster
+from namewright.classbook.rosters import NewList, take_roster
 from namewright.settings import NamePart
 
 MONDAY, NEXT = date(2026, 9, 7), date(2026, 9, 14)
@@ -21,7 +21,7 @@ MONDAY, NEXT = date(2026, 9, 7), date(2026, 9, 14)
 @pytest.fixture
 def db(tmp_path: Path) -> Iterator[sqlite3.Connection]:
     connection = connected(tmp_path / "class.db")
-    take_roster(connection, "Mira Quill\nTilo Reed\nBo Ash", NamePart.GIVEN, By(when="2026-09-01T08:00:00"), {}, None)
+    take_roster(connection, NewList("Mira Quill\nTilo Reed\nBo Ash"), NamePart.GIVEN, By(when="2026-09-01T08:00:00"))
     yield connection
     connection.close()
 

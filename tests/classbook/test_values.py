@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook import Classbook, ClassbookError, Seen
 from namewright.classbook.connect import connected
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.schema import MIGRATIONS
@@ -32,7 +32,7 @@ def kept(tmp_path_factory: pytest.TempPathFactory) -> Path:
         book.update_roster(LIST)
         book.set_settings(1, {"line_height": "22", "letter_spacing": "2", "letters": "a=two-storey"})
         book.set_class_settings({"ruling": "us-3/4", "paper": "a4", "support": "partial", "order": "need"})
-        book.observe(1, "2026-09-14", [0, 1], note="good")
+        book.observe(1, "2026-09-14", Seen([0, 1], note="good"))
         book.keep_groups({1: 1, 2: 1, 3: 2, 4: 2})
         book.seat(1, 2, True)
     return path

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from kept_class import note
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.classbook.drafts import Draft
 from namewright.cli import main
 from namewright.settings import NamePart
@@ -66,7 +66,7 @@ def test_the_newest_list_is_taken_back(kept_class_folder: Path, capsys: Capture)
     assert _take("Suri Vale, Zorah Pell, Tilo Reed") == 0
     assert "“namewright class class.db --take-back” brings the class back" in capsys.readouterr().out
     with Classbook.open("class.db") as book:
-        book.observe(2, "2026-09-14", [0])
+        book.observe(2, "2026-09-14", Seen([0]))
     assert main(["class", "class.db", "--take-back"]) == 0
     said = f"The newest list is taken back. In the class are, as before: {', '.join(labels)}"
     assert capsys.readouterr().out.startswith(said)
@@ -110,7 +110,7 @@ def test_two_children_made_one_are_not_parted(kept_class_folder: Path, capsys: C
         assert [one.child.family for one in book.children(left=True)] == ["Quill", "Reed", "Finch", "Moss"]
     assert _take("Mira Quill, Tilo Vost, Ava Finch, Ava Moss") == 0
     with Classbook.open("class.db") as book:
-        book.observe(book.children()[1].id, "2026-09-14", [0])
+        book.observe(book.children()[1].id, "2026-09-14", Seen([0]))
     assert _take("Mira Quill, Tilo Vost, Ava Finch, Ava Moss, Bo Lindle", "--same", "Tilo Reed, Tilo Vost") == 0
     assert main(["class", "class.db", "--take-back"]) == 2
     with Classbook.open("class.db") as book:

@@ -24,7 +24,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 from openpyxl import Workbook
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.classbook.mending import mend
 from namewright.message import Problem
 from namewright.roster.children import RosterError
@@ -235,7 +235,7 @@ def classes() -> tuple[bytes, ...]:
         with Classbook.open(path) as book:
             book.update_roster("Mira Quill\nTilo Reed, left\n")
             book.set_settings(1, {"line_height": "22", "letters": "a=two-storey"}, who="RK")
-            book.observe(1, "2026-09-14", [0, 1], note="good")
+            book.observe(1, "2026-09-14", Seen([0, 1], note="good"))
             book.keep_groups({1: 1, 2: 2})
             book.seat(1, 2, True)
         return (path.read_bytes(),)

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.making.from_book import holds_for_child, holds_for_class, members_of, own_choices, roster_of
 from namewright.practice.ordering import Order, order_class
 from namewright.settings import Hand, NamePart, Support
@@ -51,7 +51,7 @@ def test_words_that_cannot_be_read_choose_nothing_and_are_told(book: Classbook) 
 
 def test_members_stand_in_the_order_asked_for_with_their_notes(book: Classbook) -> None:
     """Notes only where they are asked for."""
-    book.observe(2, "2026-09-14", [0])
+    book.observe(2, "2026-09-14", Seen([0]))
     placed = order_class([one.child for one in book.children()], Order.ROSTER)[::-1]
     assert [one.placed.child.given for one in members_of(book, book.children(), placed)] == ["Tilo", "Mira"]
     assert [len(one.notes) for one in members_of(book, book.children(), placed, notes=True)] == [1, 0]

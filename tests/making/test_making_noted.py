@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.classbook.growing import growth_of
 from namewright.cli import main
 from namewright.making.from_book import member_of
@@ -31,7 +31,7 @@ def path(tmp_path: Path) -> Path:
         book.set_class_settings({"support": "full"}, when="2026-08-30T08:00:00")
         for day, letters, support in (("2026-09-08", [0], None), ("2026-10-20", [0, 1], None),
                                       ("2026-11-03", [0, 1, 3], Support.LIGHT), ("2026-11-17", [0, 1, 3], None)):
-            book.observe(1, day, letters, support=support, note="hums as she writes" if day < "2026-10" else "")
+            book.observe(1, day, Seen(letters, support=support, note="hums as she writes" if day < "2026-10" else ""))
         book.set_settings(1, {"support": "partial", "line_height": "25 mm"}, when="2026-10-05T08:00:00")
         book.set_settings(1, {"ladder": "dots"}, when="2026-11-10T08:00:00")
         book.undo(1, when="2026-11-20T08:00:00")
@@ -70,7 +70,7 @@ def test_of_many_words_the_first_and_the_latest_are_told(book: Classbook) -> Non
     """What lies between is left out."""
     one = book.child(1)
     for day, words in (("2026-10-01", "between"), ("2026-11-20", "between, too"), ("2026-11-24", "signs her drawings")):
-        book.observe(1, day, [0], note=words)
+        book.observe(1, day, Seen([0], note=words))
     member = member_of(one, order_class([one.child])[0], book, held=True)
     growth = growth_of("Mira", "Mira", member.notes, member.held)
     assert talk_of(member, growth, words=True).words == (

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.making.choices import NOTHING
 from namewright.making.from_book import members_of
 from namewright.making.planning import keep_plan, timetable_of
@@ -32,7 +32,7 @@ def request_of(book: Classbook, **more: object) -> Request:
 
 def test_what_was_noted_as_formed_is_ticked_and_not_taken_up(book: Classbook) -> None:
     """Bo has formed both letters: nothing is next for Bo."""
-    book.observe(1, "2026-09-10", [0, 1])
+    book.observe(1, "2026-09-10", Seen([0, 1]))
     child = next(one for one in timetable_of(request_of(book)).children if one.placed.child.label == "Bo")
     assert (set(child.formed), child.next) == ({"B", "o"}, ())
 

@@ -21,7 +21,7 @@ from pypdf import PdfReader
 from test_practice_sources import SIMPSON_CAPITALS, SIMPSON_SINGLE_STOREY_A, SIMPSON_SMALL, pairs
 
 from longer import rest_long
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.cli import main
 
 DATA = Path(__file__).parent.parent / "data" / "first-names-held-out.tsv"
@@ -72,7 +72,7 @@ def class_of(seed: int, path: Path) -> tuple[int, dict[str, set[str]]]:
                 share = 1.0 if rng.random() < 0.2 else rng.random()
                 looked = [at for at in places if rng.random() < 0.8]
                 formed = [at for at in looked if rng.random() < share]
-                book.observe(one.id, day, formed, not_yet=set(looked) - set(formed))
+                book.observe(one.id, day, Seen(formed, not_yet=set(looked) - set(formed)))
                 last |= {at: at in formed for at in looked}
             standing[name] = {name[at] for at in places} - {name[at] for at in places if not last[at]}
     return count, standing

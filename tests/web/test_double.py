@@ -6,14 +6,14 @@ from pathlib import Path
 
 from webhelp import Visitor
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 
 
 def test_two_are_made_one_when_an_adult_says_so(settled: Visitor, class_file: Path) -> None:
     """Chosen, told what changes, confirmed; sent twice it is done once, and without two nothing is asked."""
     with Classbook.open(class_file) as book:
         katla, bo = (next(one.id for one in book.children() if one.child.practice == name) for name in ("Katla", "Bo"))
-        book.observe(bo, "2026-10-14", [0], note="proud")
+        book.observe(bo, "2026-10-14", Seen([0], note="proud"))
     assert 'href="/class/double"' in settled.get("/class/list").text
     assert f'<option value="{bo}">Bo</option>' in settled.get("/class/double").text
     for two in ({"child": str(bo)}, {"child": str(bo), "double": str(bo)}, {"child": "x", "double": str(bo)}):

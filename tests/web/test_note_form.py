@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from werkzeug.datastructures import MultiDict
 
-from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook import Classbook, ClassbookError, Seen
 from namewright.classbook.stages import Stage
 from namewright.settings import Support
 from namewright.web.note_form import NoteForm, form_again, form_of, noted_on, read_form
@@ -21,7 +21,7 @@ def form(tmp_path: Path) -> NoteForm:
     """Return the form of Ana-Bo, of whom A and o were noted."""
     with Classbook.open(tmp_path / "class.db") as book:
         book.update_roster("Ana-Bo Quill\n")
-        book.observe(1, DAY, [0, 5], stage=Stage.SOME_LETTERS, who="RK")
+        book.observe(1, DAY, Seen([0, 5], stage=Stage.SOME_LETTERS), who="RK")
         one = book.children()[0]
         return form_of(one, 2, noted_on(book, one, DAY), book.class_settings)
 

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from webhelp import Visitor, finished
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 
 TODAY = date.today().isoformat()
 
@@ -118,7 +118,7 @@ def test_the_plan_knows_what_was_formed(settled: Visitor, class_file: Path) -> N
         plans.append(settled.get(where + "/pages.pdf").data)
         with Classbook.open(class_file) as book:
             for one in book.children():
-                book.observe(one.id, "2026-11-20", range(len(one.child.practice)), who="RK")
+                book.observe(one.id, "2026-11-20", Seen(range(len(one.child.practice))), who="RK")
     assert plans[0] != plans[1]
 
 

@@ -8,6 +8,7 @@ import pytest
 from flask import Flask
 from webhelp import Visitor
 
+from namewright.classbook import Seen
 from namewright.making.from_book import holds_for_class
 from namewright.settings import Hand, Support
 from namewright.web.desk import book, class_settings, close_book, members
@@ -39,7 +40,7 @@ def test_only_what_is_a_childs_own_is_shown(app: Flask) -> None:
 
 def test_letters_that_stand_are_counted(app: Flask) -> None:
     """Of the letters to tap in the notes, and as many as are told there; where nothing was noted nothing is."""
-    book().observe(1, "2026-03-02", [0, 1, 2])
+    book().observe(1, "2026-03-02", Seen([0, 1, 2]))
     found = rows()
     told = form_of(book().children()[0], 1, noted_on(book(), book().children()[0], "2026-03-02"), {}).told
     assert found["Katla"].formed == (told["count"], told["letters"]) == (3, 5)  # one a of two

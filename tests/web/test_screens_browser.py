@@ -10,7 +10,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from webhelp import MESSY, Program
 
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 
 SCREENS = ("/class", "/class/list", "/now", "/child/1/made?size=4x6", "/child/1/made?size=practice", "/seen",
            "/seen?by=table", "/child/1/seen", "/child/1/home?place=back", "/class/week", "/class/next", "/class/beats",
@@ -24,7 +24,7 @@ def address(class_file: Path, program: Program) -> str:
     with Classbook.open(class_file) as book:
         book.update_roster(MESSY + "".join(f"Wen{sign}a Praske\n" for sign in "bcdfghjklmnpqrstvwxz"))
         for child in (1, 2):
-            book.observe(child, "2026-09-14", [0], who="RK")
+            book.observe(child, "2026-09-14", Seen([0]), who="RK")
     return program.address
 
 

@@ -20,7 +20,7 @@ from pypdf import PdfReader
 from webhelp import MESSY, PATIENCE, Program, at_work, port_of_its_own, until
 
 from longer import rest_long
-from namewright.classbook import Classbook
+from namewright.classbook import Classbook, Seen
 from namewright.classbook.records import letter_positions
 
 PT_PER_MM = 72 / 25.4
@@ -175,7 +175,7 @@ def test_the_teacher_makes_next_months_sheets(class_file: Path, program: Program
     settle(page, program.address)
     with Classbook.open(class_file) as book:
         for child, day in product((1, 2), ("2026-03-02", "2026-03-05")):
-            book.observe(child, day, letter_positions(book.child(child).child.practice))
+            book.observe(child, day, Seen(letter_positions(book.child(child).child.practice)))
     page.goto(program.address + "/class")
     at_work(page).get_by_text("More", exact=True).click()
     page.get_by_role("link", name="Next month").click()

@@ -10,7 +10,7 @@ import pytest
 from pypdf import PdfReader
 from webhelp import Visitor, finished
 
-from namewright.classbook import Classbook, grouping
+from namewright.classbook import Classbook, Seen, grouping
 from namewright.settings import Support
 
 LIST = "Mirel\nBo\nOttilka\nTavo\nKirrin\nWenna\nZofia\nIris\n"
@@ -134,7 +134,7 @@ def a_month_of_notes(class_of_eight: Visitor, class_file: Path) -> Visitor:
         for child in (1, 2, 3):
             for day in ("2026-11-16", "2026-11-19"):
                 name = book.child(child).child.practice
-                book.observe(child, day, range(len(name)), support=Support.FULL)
+                book.observe(child, day, Seen(range(len(name)), support=Support.FULL))
         book.set_settings(3, {"support": "full"}, who="RK", when="2026-11-01T08:00:00")
     return class_of_eight
 

@@ -5,8 +5,8 @@ One SQLite file on the teacher's own machine. ``Classbook.open(path)`` is the wa
 
 from namewright.classbook.database import Classbook
 from namewright.classbook.erasing import Erased
-from namewright.classbook.records import BookChild, Change, ClassbookError, Observation, RosterUpdate, Save
+from namewright.classbook.records import BookChild, Change, ClassbookError, Observation, RosterUpdate, Save, Seen
 from namewright.classbook.traces import Trace
 
 __all__ = ["BookChild", "Change", "Classbook", "ClassbookError", "Erased", "Observation", "RosterUpdate", "Save",
-           "Trace"]
+           "Seen", "Trace"]

@@ -11,15 +11,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from datetime import date
 
-from namewright.classbook import doubles, erasing, plans
-from namewright.classbook import observations as seen
+from namewright.classbook import doubles, erasing, observations, plans
 from namewright.classbook.erasing import Erased
 from namewright.classbook.kept_lists import KeptLists
 from namewright.classbook.kept_settings import When
-from namewright.classbook.records import By, ClassbookError, Observation
-from namewright.classbook.stages import Stage
+from namewright.classbook.records import By, ClassbookError, Observation, Seen
 from namewright.classbook.traces import Trace
-from namewright.settings import Support
 
 
 class Classbook(KeptLists):
@@ -104,31 +101,26 @@ class Classbook(KeptLists):
 
     # --- what was seen --------------------------------------------------------------------------------
 
-    def observe(self, child_id: int, day: date | str, letters: Iterable[int] | None = None, *,
-                support: Support | None = None, stage: Stage | None = None, note: str = "", who: str = "",
-                when: When = None, token: str | None = None,
-                not_yet: Iterable[int] | None = None, in_place_of: Iterable[int] = ()) -> Observation:
-        """Note what was seen on a day: positions in ``clusters(child.practice)``, None if not looked at.
+    def observe(self, child_id: int, day: date | str, seen: Seen, *, who: str = "", when: When = None,
+                token: str | None = None, in_place_of: Iterable[int] = ()) -> Observation:
+        """Note what was seen on a day. Several notes on one day add up (``looks``); all are kept.
 
-        ``not_yet`` are letters said not to be formed yet, None all that ``letters`` leaves out. Several notes on one
-        day add up (``looks``); all are kept. ``token`` is any text of the
-        caller's own: a second call with the same one returns the first note and adds nothing. ``in_place_of`` are
-        notes of this child and day that the new one was made from: they stay in the file and are shown no more, so
-        that a letter can be taken away again.
+        ``token`` is any text of the caller's own: a second call with the same one returns the first note and adds
+        nothing. ``in_place_of`` are notes of this child and day that the new one was made from: they stay in the file
+        and are shown no more, so that a letter can be taken away again.
         """
         with self.changing():
             name = self.child(child_id).child.practice
-            noted = seen.observe(self._db, child_id, name, day, letters, support, stage, note, By(who, when), token,
-                                 not_yet)
-            seen.replace(self._db, noted, in_place_of)
+            noted = observations.observe(self._db, child_id, name, day, seen, By(who, when), token)
+            observations.replace(self._db, noted, in_place_of)
             return noted
 
     def strike(self, observation_id: int, *, when: When = None) -> None:
         """Take a note back: it stays in the file and is shown no more."""
         with self.changing():
-            seen.strike(self._db, observation_id, when)
+            observations.strike(self._db, observation_id, when)
 
     def observations(self, child_id: int) -> tuple[Observation, ...]:
         """Return what was seen of a child, by day and then as it was noted."""
         with self._reading():
-            return seen.observations(self._db, child_id)
+            return observations.observations(self._db, child_id)

@@ -12,7 +12,7 @@ from namewright.classbook import list_before
 from namewright.classbook.erasing import without_children
 from namewright.classbook.joining import join
 from namewright.classbook.records import By, ClassbookError
-from namewright.classbook.rosters import is_whole, newest_roster, on_lines, take_roster
+from namewright.classbook.rosters import NewList, is_whole, newest_roster, on_lines, take_roster
 from namewright.settings import NamePart
 
 
@@ -36,5 +36,5 @@ def make_one(db: sqlite3.Connection, double: int, child_id: int, part: NamePart,
         text = ""  # the list stays as it is
     notes = join(db, double, child_id, by)
     if text:
-        take_roster(db, text, part, by, lines, None, whole=is_whole(db), as_it_is=True)
+        take_roster(db, NewList(text, lines, whole=is_whole(db)), part, by, as_it_is=True)
     return notes

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 from namewright.classbook.joining import FORGETTING
 from namewright.classbook.records import By, ClassbookError
-from namewright.classbook.rosters import is_whole, newest_roster, take_roster
+from namewright.classbook.rosters import NewList, is_whole, newest_roster, take_roster
 from namewright.classbook.traces import Called, Place, Sought, Trace, own_words, sought, stands, without
 from namewright.roster.children import Child, LineReport, Outcome, RosterError
 from namewright.roster.parsing import LIST, read_roster
@@ -65,7 +65,7 @@ def erase(db: sqlite3.Connection, child_ids: Collection[int], part: NamePart, by
         db.execute(f"DELETE FROM {table}")
     if text:
         by = by._replace(who=without(by.who, names.surely))
-        take_roster(db, text, part, by, on_line, None, whole=whole, as_it_is=True)
+        take_roster(db, NewList(text, on_line, whole=whole), part, by, as_it_is=True)
     db.execute("UPDATE class SET erasures = erasures + 1")
     return Erased(len(child_ids), tuple(_standing(db, (), names, newest_roster(db)[1], part)))
 

@@ -10,11 +10,27 @@ from namewright.classbook.connect import told, transaction
 from namewright.classbook.drafts import Draft
 from namewright.classbook.kept_settings import KeptSettings, When
 from namewright.classbook.records import By, ClassbookError, RosterUpdate, called
-from namewright.classbook.rosters import NO_ANSWERS, Answers
+from namewright.classbook.rosters import NO_ANSWERS, Answers, NewList
 from namewright.classbook.who import Known
+from namewright.named_tuples import NamedTuple
 from namewright.roster.children import Roster
 from namewright.roster.written import WORDS
 from namewright.settings import NamePart
+
+
+class Marks(NamedTuple):
+    """What was said of lines of a list, each line by a hash of it, which ``of`` makes.
+
+    ``settled`` are answers that come back with the list where its saving is taken back, ``looked_at`` lines of which no
+    later list asks again.
+    """
+
+    settled: frozenset[str] = frozenset()
+    looked_at: Collection[str] = ()
+    of: Callable[[str], str] = str
+
+
+NO_MARKS = Marks()
 
 
 class KeptLists(KeptSettings):
@@ -73,8 +89,8 @@ class KeptLists(KeptSettings):
         with self.changing():
             before = list_before.held(self._db, self._settings_of_list()) if for_a_day else {}
             number = self.roster_id()
-            update = rosters.take_roster(self._db, text, self._part(), By(who, when), same or {}, after_roster,
-                                         whole=whole, joins=True, words=words, answers=answers)
+            update = rosters.take_roster(self._db, NewList(text, same or {}, answers, words, whole, after_roster),
+                                         self._part(), By(who, when), joins=True)
             if not for_a_day:
                 list_before.forget(self._db)
             elif self.roster_id() != number:
@@ -82,37 +98,33 @@ class KeptLists(KeptSettings):
             list_before.forget_if_joined(self._db)
             return update
 
-    def save_list(self, text: str, settings: Mapping[str, str], *, same: Mapping[int, int] | None = None,
-                  after_roster: int | None = None, whole: bool = False, settled: frozenset[str] = frozenset(),
-                  words: Mapping[str, str] = WORDS, who: str = "", when: When = None,
-                  answers: Answers = NO_ANSWERS, looked_at: Collection[str] = (),
-                  mark: Callable[[str], str] = str) -> RosterUpdate:
+    def save_list(self, new: NewList, settings: Mapping[str, str], marks: Marks = NO_MARKS, *, who: str = "",
+                  when: When = None) -> RosterUpdate:
         """Take a roster together with settings of the class, so that ``undo_roster`` can take both back for a day.
 
-        The draft is done with, and comes back with an undoing, as do the answers in ``settled``. ``looked_at`` are
-        hashes of lines of which no later list asks again, ``mark`` makes such a hash. Raises as ``update_roster``.
+        The draft is done with, and comes back with an undoing. Raises as ``update_roster``.
         """
         with self.changing():
             before, number = list_before.held(self._db, self._settings_of_list(settings)), self.roster_id()
             set_too = self.set_class_settings(settings, who=who, when=when)
-            after = self.roster_id() if after_roster == number else after_roster  # read again, it may have a new one
-            update = rosters.take_roster(self._db, text, self._part(), By(who, when), same or {}, after, whole=whole,
-                                         words=words, answers=answers)
+            if new.after_roster == number:  # read again for those settings, it may have a new number
+                new = new._replace(after_roster=self.roster_id())
+            update = rosters.take_roster(self._db, new, self._part(), By(who, when))
             if set_too or self.roster_id() != number:
                 list_before.keep(self._db, self.roster_id(), before, self.roster_text(),
-                                 self._on_kept_lines(settled, update.roster, mark), when)
-            answered.keep(self._db, looked_at)
+                                 self._on_kept_lines(marks, update.roster), when)
+            answered.keep(self._db, marks.looked_at)
             drafts.discard(self._db)
             return update
 
-    def _on_kept_lines(self, settled: Collection[str], typed: Roster, mark: Callable[[str], str]) -> list[str]:
+    def _on_kept_lines(self, marks: Marks, typed: Roster) -> list[str]:
         """Return answers about a list that was just saved by its lines as they are kept, a child in each."""
-        if not settled:
+        if not marks.settled:
             return []
         kept, as_typed = self.roster_text().splitlines(), {line.line: line.text for line in typed.lines}
         lines = sorted(one.child.line for one in self.children())
         pairs = zip((as_typed[child.line] for child in typed.children), (kept[at - 1] for at in lines), strict=False)
-        return list_before.on_kept_lines(settled, pairs, mark)
+        return list_before.on_kept_lines(marks.settled, pairs, marks.of)
 
     def _settings_of_list(self, too: Collection[str] = ()) -> Mapping[str, str]:
         """Return the settings that go back with a list: the part of the name, and those that are set with it."""
@@ -128,8 +140,7 @@ class KeptLists(KeptSettings):
         with told(self.path), transaction(self._db, "IMMEDIATE"):
             self._db.execute("SAVEPOINT trial")
             try:
-                update = rosters.take_roster(self._db, text, part, By(), same or {}, None, whole=True,
-                                             answers=answers)
+                update = rosters.take_roster(self._db, NewList(text, same or {}, answers, whole=True), part, By())
                 return update, called(rosters.children(self._db, left=True))
             finally:
                 self._db.execute("ROLLBACK TO trial")

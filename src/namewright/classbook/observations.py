@@ -13,6 +13,7 @@ from namewright.classbook.records import (
     By,
     ClassbookError,
     Observation,
+    Seen,
     checked_day,
     checked_letters,
     checked_moment,
@@ -24,20 +25,19 @@ from namewright.settings import Support
 _COLUMNS = "id, child_id, date, name, letters, support, stage, note, who, at, not_yet"
 
 
-def observe(db: sqlite3.Connection, child_id: int, name: str, day: date | str, letters: Iterable[int] | None,
-            support: Support | None, stage: Stage | None, note: str, by: By,
-            token: str | None, not_yet: Iterable[int] | None = None) -> Observation:
+def observe(db: sqlite3.Connection, child_id: int, name: str, day: date | str, seen: Seen, by: By,
+            token: str | None) -> Observation:
     """Keep a note; one whose token is known is returned and not kept again. Inside a transaction."""
     again = db.execute(f"SELECT {_COLUMNS} FROM observations WHERE token = ? AND child_id = ?", (token, child_id))
     if token and (row := again.fetchone()):
         return _observation(row)
-    places = checked_letters(name, letters if letters is not None or not_yet is None else ())
-    unformed = checked_letters(name, not_yet)
+    places = checked_letters(name, seen.letters if seen.letters is not None or seen.not_yet is None else ())
+    unformed = checked_letters(name, seen.not_yet)
     values = (child_id, checked_day(day), name, None if places is None else " ".join(map(str, places)),
-              None if support is None else str(support), None if stage is None else int(stage),
-              checked_text(note, MAX_NOTE, "long_note"), checked_text(by.who, MAX_WHO, "long_who"),
+              None if seen.support is None else str(seen.support), None if seen.stage is None else int(seen.stage),
+              checked_text(seen.note, MAX_NOTE, "long_note"), checked_text(by.who, MAX_WHO, "long_who"),
               checked_moment(by.when), None if unformed is None else " ".join(map(str, unformed)))
-    if places is None and support is None and stage is None and not values[6]:
+    if places is None and seen.support is None and seen.stage is None and not values[6]:
         raise ClassbookError("classbook.nothing_to_note")
     new = db.execute("INSERT INTO observations (child_id, date, name, letters, support, stage, note, who, at, not_yet, "
                      "token) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", (*values, token or None)).lastrowid

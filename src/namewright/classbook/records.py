@@ -81,6 +81,20 @@ class Save:
     undone: bool = False
 
 
+class Seen(NamedTuple):
+    """What somebody saw of a child's name writing, to be noted.
+
+    ``letters`` are positions in ``clusters(child.practice)`` that the child formed, None where nobody looked;
+    ``not_yet`` those that were said not to be formed yet, None for all that ``letters`` leaves out.
+    """
+
+    letters: Iterable[int] | None = None
+    support: Support | None = None
+    stage: Stage | None = None
+    note: str = ""
+    not_yet: Iterable[int] | None = None
+
+
 @dataclass(frozen=True, slots=True)
 class Observation:
     """What was seen of a child's name writing on one day.

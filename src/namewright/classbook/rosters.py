@@ -63,6 +63,23 @@ class Answers(NamedTuple):
 
 
 NO_ANSWERS = Answers()
+NOBODY: Mapping[int, int] = MappingProxyType({})
+
+
+class NewList(NamedTuple):
+    """A list that the class shall take.
+
+    ``same`` says which child (id) stands on which line, where that is known, ``answers`` what was said of lines
+    besides. ``words`` stand over the columns of what is kept of it; ``whole`` keeps all of it. ``after_roster`` refuses
+    it if the newest roster is not the one of this number, unless that says the same.
+    """
+
+    text: str
+    same: Mapping[int, int] = NOBODY
+    answers: Answers = NO_ANSWERS
+    words: Mapping[str, str] = WORDS
+    whole: bool = False
+    after_roster: int | None = None
 
 
 class _Row(NamedTuple):
@@ -86,37 +103,36 @@ def is_whole(db: sqlite3.Connection) -> bool:
     return bool(row and row[0])
 
 
-def take_roster(db: sqlite3.Connection, text: str, part: NamePart, by: By,
-                same: Mapping[int, int], after_roster: int | None, *, whole: bool = False, as_it_is: bool = False,
-                joins: bool = False, words: Mapping[str, str] = WORDS, answers: Answers = NO_ANSWERS) -> RosterUpdate:
+def take_roster(db: sqlite3.Connection, new: NewList, part: NamePart, by: By, *, as_it_is: bool = False,
+                joins: bool = False) -> RosterUpdate:
     """Read a roster, keep what is needed of it if that is new, and enrol its children. Inside a transaction.
 
-    ``joins`` makes one child of two, with all that is kept of both, where ``same`` says that they are; else the double
-    has left, or is gone where nothing is kept of it. ``whole`` keeps all of the text; ``as_it_is`` does so where it was
-    kept before, as what is needed of it. ``words`` as in ``needed``.
+    ``joins`` makes one child of two, with all that is kept of both, where ``new.same`` says that they are; else the
+    double has left, or is gone where nothing is kept of it. ``as_it_is`` keeps the text as it stands: it was
+    kept before, as what is needed of it.
     """
-    text = text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
+    text = new.text.encode(errors="replace").decode()  # a lone surrogate is no character and cannot be kept
     at = checked_moment(by.when)
     before = newest_roster(db)[1]
     names_in = saves.class_settings(db).get("names_in", "")
     known = everyone(db)
     roster = read_known(text, lambda tried: read_roster(tried, LIST, part, names_in=names_in), known)
     text = roster.text or text  # a line for each child, so that a child stands on one line and a line for one child
-    said = saying(roster, text, before, whole=is_whole(db), meant=answers.meant, keeps=answers.keeps)
-    found, typed = _matched(db, roster, known, same, before if is_whole(db) else "", said), roster.children
+    said = saying(roster, text, before, whole=is_whole(db), meant=new.answers.meant, keeps=new.answers.keeps)
+    found, typed = _matched(db, roster, known, new.same, before if is_whole(db) else "", said), roster.children
     found.notes.extend(dict.fromkeys(note for line in roster.lines for note in line.notes if note.key == KNOWN_LINE))
     if found.more:
         roster = roster._replace(children=relabelled([found.more.get(one.line, one) for one in roster.children]))
     as_known = _as_known(found, known, said)
-    kept, lines = (text, [one.line for one in roster.children]) if whole or as_it_is else needed(
-        text, roster, part, names_in, words, as_known)
-    _keep(db, kept, by.who, at, after_roster, whole=whole)
+    kept, lines = (text, [one.line for one in roster.children]) if new.whole or as_it_is else needed(
+        text, roster, part, names_in, new.words, as_known)
+    _keep(db, kept, by.who, at, new.after_roster, whole=new.whole)
     by_given = roster.children if part is not NamePart.FAMILY else tuple(
         map(as_known, read_roster(text, LIST, NamePart.GIVEN, names_in=names_in).children))
-    also = _also(roster.children, found, known, answers)
+    also = _also(roster.children, found, known, new.answers)
     rows = [_Row(child, line, called(given), also.get(child.line, ""))
             for child, line, given in zip(roster.children, lines, by_given, strict=True)]
-    return _enrolled(db, roster, rows, at, known, found, same, typed, joins=joins)
+    return _enrolled(db, roster, rows, at, known, found, new.same, typed, joins=joins)
 
 
 def _keep(db: sqlite3.Connection, text: str, who: str, at: str, after_roster: int | None, *, whole: bool) -> None:
@@ -189,7 +205,7 @@ def read_again(db: sqlite3.Connection, part: NamePart, by: By) -> None:
     """Read the same roster for another part of the name; everyone stays who they are."""
     _, text = newest_roster(db)
     if text:
-        take_roster(db, text, part, by, on_lines(db), None, whole=is_whole(db), as_it_is=True)
+        take_roster(db, NewList(text, on_lines(db), whole=is_whole(db)), part, by, as_it_is=True)
 
 
 def on_lines(db: sqlite3.Connection) -> Mapping[int, int]:

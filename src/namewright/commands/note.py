@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from datetime import date
 
-from namewright.classbook import BookChild, Classbook, ClassbookError, Observation
+from namewright.classbook import BookChild, Classbook, ClassbookError, Observation, Seen
 from namewright.classbook.find import find_child, find_letters
 from namewright.classbook.records import checked_day, letter_positions
 from namewright.classbook.stages import Stage, read_stage, stage_said
@@ -42,9 +42,9 @@ def _run(options: argparse.Namespace) -> int:
     with opened(options.file) as book:
         one = find_child(book.children(left=True), options.child)
         before = [note for note in book.observations(one.id) if note.date == _day(options)]
-        note = book.observe(one.id, _day(options), _letters(options, one.child.practice), support=_support(options),
-                            stage=_stage(options), note=options.note, who=options.who,
-                            not_yet=_not_yet(options, one.child.practice))
+        seen = Seen(_letters(options, one.child.practice), _support(options), _stage(options), options.note,
+                    _not_yet(options, one.child.practice))
+        note = book.observe(one.id, _day(options), seen, who=options.who)
         tell(_noted(one, note))
         if note.letters is not None and any(earlier.letters is not None for earlier in before):
             tell("command.note.again")

@@ -15,8 +15,10 @@ from werkzeug.wrappers import Response
 
 from namewright.classbook import ClassbookError, RosterUpdate
 from namewright.classbook.drafts import Draft
+from namewright.classbook.kept_lists import Marks
 from namewright.classbook.needed import list_words
 from namewright.classbook.records import called
+from namewright.classbook.rosters import NewList
 from namewright.message import Field, Message, message
 from namewright.roster.children import LineReport, Outcome, RosterError
 from namewright.roster.reader_process import decode_in_a_process
@@ -239,10 +241,9 @@ def _saved(now: Draft, reading: Reading) -> RosterUpdate:
     """Keep a list and the part of the name that is practised, both or neither."""
     first = {} if book().roster_id() else _paper_language()
     asked = {} if now.part == book().part else {"practise": now.part}  # what is so already is no change in the history
-    return book().save_list(reading.text, {**asked, **first}, same=same_on_lines(now, reading),
-                            answers=answers_on_lines(now, reading), after_roster=based_on(), whole=now.whole,
-                            settled=now.settled, looked_at=_looked_at(now, reading), mark=mark,
-                            words=list_words(wording(language_of(request)).say))
+    new = NewList(reading.text, same_on_lines(now, reading), answers_on_lines(now, reading),
+                  list_words(wording(language_of(request)).say), now.whole, based_on())
+    return book().save_list(new, {**asked, **first}, Marks(now.settled, _looked_at(now, reading), mark))
 
 
 def _paper_language() -> dict[str, str]:

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 
 from werkzeug.datastructures import MultiDict
 
-from namewright.classbook import BookChild, Classbook, ClassbookError, Observation
+from namewright.classbook import BookChild, Classbook, ClassbookError, Observation, Seen
 from namewright.classbook.looks import DayNote, day_note
 from namewright.classbook.records import letter_positions
 from namewright.classbook.stages import Stage
@@ -101,8 +101,8 @@ class Sent:
         """Keep it as a note. Raises ClassbookError where it says nothing, or something that cannot be."""
         if self.letters is None and self.stage is None and not self.words.strip():
             raise ClassbookError("web.notes.nothing")
-        return book.observe(child_id, self.day, self.letters, support=self.support, stage=self.stage, note=self.words,
-                            who=self.who, token=self.once or None, in_place_of=self.in_place_of)
+        return book.observe(child_id, self.day, Seen(self.letters, self.support, self.stage, self.words), who=self.who,
+                            token=self.once or None, in_place_of=self.in_place_of)
 
 
 def read_form(form: MultiDict[str, str], name: str) -> Sent:
