@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from collections.abc import Collection, Sequence
 
-from namewright.classbook import moving
+from namewright.classbook import Classbook, moving
 from namewright.classbook.find import find_child
 from namewright.classbook.moving import Kind as Become
 from namewright.classbook.moving import Move
@@ -43,20 +43,26 @@ def _run(options: argparse.Namespace) -> int:
             if changes:
                 tell("command.next.leave")
             return ALL_MADE
-        with book.changing():  # where the pages cannot be written, nothing is changed either
-            keep_moves(book, found, refused)
-            for move in found:
-                if move.kind is not Become.CHANGED and move.one.id in refused:
-                    moving.take_back(book, move.one)
-            making = Making(sheets_request(book, book.children()))
-            settings = making.request.settings
-            write(making.pages(), options, settings.language)
-            if options.changes:
-                pages = changes_pages(making.setter, found, refused, settings)
-                write(pages, options, settings.language, options.changes)
+        making = _moved(book, found, refused, options)
         if changes:
             tell("command.next.kept")
         return closing(making.account, making.request.roster)
+
+
+def _moved(book: Classbook, found: Sequence[Move], refused: Collection[int], options: argparse.Namespace) -> Making:
+    """Keep the moves and write the sheets; where the pages cannot be written, nothing is changed either."""
+    with book.changing():
+        keep_moves(book, found, refused)
+        for move in found:
+            if move.kind is not Become.CHANGED and move.one.id in refused:
+                moving.take_back(book, move.one)
+        making = Making(sheets_request(book, book.children()))
+        settings = making.request.settings
+        write(making.pages(), options, settings.language)
+        if options.changes:
+            pages = changes_pages(making.setter, found, refused, settings)
+            write(pages, options, settings.language, options.changes)
+    return making
 
 
 def _tell_moves(moves: Sequence[Move], refused: Collection[int]) -> None:

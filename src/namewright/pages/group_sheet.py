@@ -85,14 +85,19 @@ def group_page(setter: Typesetter, number: int, children: Sequence[tuple[str, st
         items += _letter_rows(group, line, rows, y)
         y += _letter_height(group, line) + (rows - 1) * group.height()
     if names:
-        items.append(blocks.text_at(setter, words.say("page.group.names"), sheet.left_mm, y + _CAPTION_MM - 2.8,
-                                    _SIZE_MM))
-        y += _CAPTION_MM
-        for one in names:
-            items += _name_rows(group, one, y)
-            y += _names_height(group, one)
+        items += _named_rows(setter, group, words.say("page.group.names"), names, y)
     items.append(Furniture(blocks.check_bar(setter, words, sheet.left_mm, sheet.foot - 1.5)))
     return checked(Page(sheet.width_mm, sheet.height_mm, tuple(items), outline=heading))
+
+
+def _named_rows(setter: Typesetter, group: _Group, caption: str, names: Sequence[_Lines], y: float) -> list[Item]:
+    """Return the rows of each child under their caption, from ``y`` down."""
+    items: list[Item] = [blocks.text_at(setter, caption, group.sheet.left_mm, y + _CAPTION_MM - 2.8, _SIZE_MM)]
+    y += _CAPTION_MM
+    for one in names:
+        items += _name_rows(group, one, y)
+        y += _names_height(group, one)
+    return items
 
 
 def _headed(setter: Typesetter, sheet: Sheet, heading: str, caption: str) -> tuple[list[Item], float]:

@@ -15,7 +15,7 @@ import socket
 import threading
 import time
 import webbrowser
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -83,17 +83,8 @@ def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Call
     where = [LOOPBACK, *([local_address()] if passphrase else [])]
     logging.getLogger("waitress").setLevel(logging.CRITICAL)
     key = secrets.token_urlsafe(32)
-    for attempt in range(_TRIES):
-        found = free_port(LOOPBACK, port)
-        hosts = [f"{host}:{found}" for host in (*where, "localhost")]
-        app = create_app({"CLASS": str(class_file), "HOSTS": hosts, "PASSPHRASE": passphrase, "KEY": key,
-                          "SPOKEN": spoken})
-        try:
-            server = _listening(app, [f"{host}:{found}" for host in where])
-            break
-        except OSError:  # another program took the port between the look and the taking
-            if port or attempt == _TRIES - 1:
-                raise
+    config = {"CLASS": str(class_file), "PASSPHRASE": passphrase, "KEY": key, "SPOKEN": spoken}
+    app, server, found = _on_a_port(config, where, port)
     here = running.Running(found, f"http://{where[-1]}:{found}/", key, bool(passphrase))
     at: Desk = app.extensions[KEY]
     at.turned = partial(_noted_again, here)
@@ -102,16 +93,35 @@ def serve(class_file: Path, port: int | None, *, passphrase: str = "", say: Call
         say(here.way_in)
         if browser:
             opening.tidy_up()
-            threading.Thread(target=_open, args=(here,), daemon=True).start()
-        threading.Thread(target=_warm, args=(app, hosts[0]), daemon=True).start()
+            threading.Thread(target=_open_soon, args=(here,), daemon=True).start()
+        threading.Thread(target=_warm, args=(app, f"{where[0]}:{found}"), daemon=True).start()
         server.run()
     finally:
         running.forget(at.path, here)
 
 
-def _open(here: running.Running) -> None:
-    """Open the page when the server has had a moment to begin; a shared one has no key to be kept from others."""
+def _on_a_port(config: Mapping[str, object], where: Sequence[str],
+               port: int | None) -> tuple[Flask, MultiSocketServer | BaseWSGIServer, int]:
+    """Return the application, the server that holds a port for it, and the port. Raises OSError where none is free."""
+    for attempt in range(_TRIES):
+        found = free_port(LOOPBACK, port)
+        app = create_app({**config, "HOSTS": [f"{host}:{found}" for host in (*where, "localhost")]})
+        try:
+            return app, _listening(app, [f"{host}:{found}" for host in where]), found
+        except OSError:  # another program took the port between the look and the taking
+            if port or attempt == _TRIES - 1:
+                raise
+    raise OSError("no port is free")
+
+
+def _open_soon(here: running.Running) -> None:
+    """Open the page when the server has had a moment to begin."""
     time.sleep(_MOMENT_S)
+    _open(here)
+
+
+def _open(here: running.Running) -> None:
+    """Open the page; a shared one has no key to be kept from others."""
     (webbrowser.open if here.shared else opening.show)(here.way_in)
 
 
@@ -128,7 +138,7 @@ def show_again(class_file: Path, say: Callable[[str], None], *, browser: bool) -
         return False
     say(found.way_in)
     if browser:
-        (webbrowser.open if found.shared else opening.show)(found.way_in)
+        _open(found)
     return True
 
 
