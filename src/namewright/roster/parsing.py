@@ -17,6 +17,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.capitals import is_titled
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Table
+from namewright.roster.doubt import doubted
 from namewright.roster.judge import Judge
 from namewright.roster.kept import read_alike
 from namewright.roster.labels import labels
@@ -104,7 +105,7 @@ def _rows(typed: tuple[str, ...], columns: str) -> _Rows:
     if not columns and (own := own_table([line.text for line in clean])):
         return _Rows(clean, lines, own.found, own.drafts, own=True)
     found = unfold([line.text for line in clean], columns)
-    return _Rows(clean, _typed(lines, clean, found.lines), found, draft_rows(found))
+    return _Rows(clean, _typed(lines, clean, found.lines), found, doubted(draft_rows(found), found, lines))
 
 
 # What was read a moment ago is not read again: a list is read as it is typed, tried and saved.
