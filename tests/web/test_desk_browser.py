@@ -456,3 +456,166 @@ def test_of_a_child_far_down_the_list_the_settings_begin_at_their_top(class_file
         at_work(page).goto(program.address + "/class?child=1")
         at_work(page)
         assert page.evaluate("scrollY") == 0
+
+
+# --- answers that come late: they are held back, and meanwhile somebody goes on ---
+KEPT, WHOLE = "Kept. It holds from now on.", re.compile(r"/class\?child=[0-9]+$")
+
+
+def hold(page: Any, address: str | re.Pattern[str]) -> list[Any]:
+    """Hold back the answers of an address from now on; return the requests that wait."""
+    held: list[Any] = []
+    page.route(address, lambda route: held.append(route))
+    return held
+
+
+def let_go(page: Any, held: list[Any]) -> None:
+    """Let the answer come that somebody waits for, and all later ones at once."""
+    until(page, lambda: held)
+    held.pop().continue_()
+    page.unroute_all()
+
+
+def height_field(page: Any) -> Any:
+    """Return the field for the chosen child's line height."""
+    return page.get_by_role("textbox", name="Line height", exact=True)
+
+
+@pytest.mark.long
+def test_nothing_takes_the_focus_from_whoever_went_on(class_file: Path, program: Program, new_page: NewPage) -> None:
+    """Neither the desk's script, which begins after the page was seen, nor a PDF that is ready."""
+    kept(class_file)
+    page = new_page()
+    find = page.get_by_role("searchbox", name="Find a child")
+    script = hold(page, "**/desk.js")
+    page.goto(program.address + "/class?told=x", wait_until="commit")
+    find.focus()
+    let_go(page, script)
+    at_work(page)
+    expect(find).to_be_focused()
+    order = hold(page, "**/print")
+    page.get_by_role("button", name="Open PDF").click()
+    until(page, lambda: order)
+    find.focus()
+    pdf_after(page, lambda: let_go(page, order))
+    expect(find).to_be_focused()
+
+
+@pytest.mark.long
+@pytest.mark.parametrize("late", ["**/class/drafts", WHOLE])
+def test_what_is_typed_while_another_change_is_kept_stands(class_file: Path, program: Program, new_page: NewPage,
+                                                           late: str | re.Pattern[str]) -> None:
+    """It is told as not kept, the cursor stays where it was, and the next Keep keeps it."""
+    kept(class_file)
+    page = at_desk(new_page, program, "/class?child=2")
+    field, opened_after = height_field(page), page.locator("#own [data-draft] [name=after]")
+    keep = page.get_by_role("button", name="Keep")
+    before = opened_after.input_value()
+    field.fill("24")
+    held = hold(page, late)
+    keep.click()
+    until(page, lambda: held)
+    field.press("End")
+    page.keyboard.type(".5")
+    let_go(page, held)
+    expect(opened_after).not_to_have_value(before)  # the panel was read again
+    with Classbook.open(class_file) as book:
+        assert book.settings_of(2) == {"line_height": "24"}
+    page.get_by_text("Changed and not kept yet: Kirrin.").wait_for()
+    page.keyboard.type("5")
+    expect(field).to_have_value("24.55")
+    keep.click()
+    page.get_by_text(KEPT).wait_for()
+    expect(page.locator("#changes")).to_be_hidden()
+    with Classbook.open(class_file) as book:
+        assert book.settings_of(2) == {"line_height": "24.55"}
+
+
+@pytest.mark.long
+def test_going_back_to_what_was_while_a_change_is_kept_is_a_change(class_file: Path, program: Program,
+                                                                   new_page: NewPage) -> None:
+    """What is kept then is not what the page came with."""
+    kept(class_file)
+    page = at_desk(new_page, program, "/class?child=2")
+    field = height_field(page)
+    field.fill("24")
+    held = hold(page, "**/class/drafts")
+    page.get_by_role("button", name="Keep").click()
+    until(page, lambda: held)
+    field.fill("")
+    page.locator("#changes").wait_for(state="hidden")
+    let_go(page, held)
+    page.get_by_text("Changed and not kept yet: Kirrin.").wait_for()
+    page.locator("#rows [data-row='2']", has_text="24 mm").wait_for()  # the page was read again
+    expect(field).to_have_value("")
+
+
+@pytest.mark.long
+def test_a_second_keep_waits_for_the_first(class_file: Path, program: Program, new_page: NewPage) -> None:
+    """Sent beside it, it would be refused as a change from another window."""
+    kept(class_file)
+    page = at_desk(new_page, program, "/class?child=2")
+    field, keep = height_field(page), page.get_by_role("button", name="Keep")
+    field.fill("24")
+    held = hold(page, WHOLE)
+    keep.click()
+    until(page, lambda: held)
+    field.fill("25")
+    keep.click()
+    let_go(page, held)
+    page.locator("#rows [data-row='2']", has_text="25 mm").wait_for()
+    page.get_by_text(KEPT).wait_for()
+    expect(page.locator("#changes")).to_be_hidden()
+
+
+@pytest.mark.long
+def test_what_is_typed_after_a_change_was_taken_back_stands_alone(class_file: Path, program: Program,
+                                                                  new_page: NewPage) -> None:
+    """The change that was taken back goes at once, and does not come again with what is typed next."""
+    kept(class_file)
+    page = at_desk(new_page, program, "/class?child=2")
+    field, gap = height_field(page), page.get_by_role("textbox", name="Space between letters", exact=True)
+    field.fill("24")
+    held = hold(page, WHOLE)
+    page.get_by_role("button", name="Take back").click()
+    expect(field).to_have_value("")
+    gap.fill("2")
+    until(page, lambda: held)
+    with page.expect_response(WHOLE):
+        let_go(page, held)
+    page.get_by_role("button", name="Keep").click()
+    page.get_by_text(KEPT).wait_for()
+    with Classbook.open(class_file) as book:
+        assert book.settings_of(2) == {"letter_spacing": "2"}
+
+
+@pytest.mark.long
+def test_the_panel_of_a_child_no_longer_shown_does_not_come_back(class_file: Path, program: Program,
+                                                                 new_page: NewPage) -> None:
+    """Another child is chosen while the page is read again after Keep: the lines are new, the panel is that child's."""
+    kept(class_file)
+    page = at_desk(new_page, program, "/class?child=2")
+    height_field(page).fill("24")
+    held = hold(page, WHOLE)
+    page.get_by_role("button", name="Keep").click()
+    until(page, lambda: held)
+    page.get_by_role("link", name="Bo", exact=True).click()
+    page.locator("[data-panel='5']").wait_for()
+    let_go(page, held)
+    page.locator("#rows [data-row='2']", has_text="24 mm").wait_for()
+    expect(page.locator("[data-panel]")).to_have_attribute("data-panel", "5")
+    expect(page.locator("#rows .chosen")).to_have_attribute("data-row", "5")
+
+
+@pytest.mark.long
+def test_an_order_outlives_a_page_that_is_loaded_anew_at_once(class_file: Path, program: Program,
+                                                              new_page: NewPage) -> None:
+    """A to Z is kept though nobody waited for it."""
+    kept(class_file)
+    page = at_desk(new_page, program)
+    held = hold(page, "**/class/sorted*")
+    page.get_by_role("link", name="A to Z").click()
+    until(page, lambda: held)
+    page.reload()
+    let_go(page, held)
+    until(page, lambda: any(one["name"] == "sorted" for one in page.context.cookies()))

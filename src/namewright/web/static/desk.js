@@ -45,7 +45,7 @@ function fill(form, text) {  // put a draft back into a form that was loaded ane
   for (const field of form.elements) {
     if (!field.name || ["token", "class", "after"].includes(field.name)) continue;
     if (field.type === "checkbox" || field.type === "radio") field.checked = asked.getAll(field.name).includes(field.value);
-    else if (field.type !== "hidden") field.value = asked.get(field.name) ?? "";
+    else field.value = asked.get(field.name) ?? "";
   }
 }
 function withDrafts(query, ...scopes) {
@@ -317,23 +317,29 @@ settings.addEventListener("submit", (event) => {
   const form = event.target;
   if (form.dataset.draft) { event.preventDefault(); event.stopPropagation(); keepAll(); }
 }, true);
-one("[data-keep-all]").addEventListener("click", keepAll);
-async function keepAll() {
-  const form = new FormData(bar);
+const keepAll = lively(async () => {
+  const form = new FormData(bar), sent = new Map(drafts);
   form.delete("what"); form.delete("child");
-  for (const [scope, draft] of drafts) form.append("draft-" + scope, draft.text);
-  if (await post(say.keep, form, (html) => { tell(html); })) {
-    drafts.clear();
-    tellChanges();
-    await refresh();
-  }
+  for (const [scope, draft] of sent) form.append("draft-" + scope, draft.text);
+  if (await post(say.keep, form, (html, ok) => { if (ok) sent.forEach(isKept); tellChanges(); tell(html); })) await refresh();
+});
+function isKept({ text }, scope) {  // and no more than was sent: what was typed meanwhile is a change to it
+  const form = formOf(scope);
+  if (form) { form.dataset.kept = bare(text); note(form); } else if (drafts.get(scope)?.text === text) drafts.delete(scope);
 }
-one("[data-take-back]").addEventListener("click", async () => { drafts.clear(); tellChanges(); tell(""); await refresh(); show(); countSoon(); });
-// What is kept now is read again: the lines of the class, the panel, and the form for everyone.
+one("[data-keep-all]").addEventListener("click", keepAll);
+one("[data-take-back]").addEventListener("click", async () => {
+  for (const form of all("form[data-draft]", settings)) { form.reset(); follow(form); }
+  drafts.clear(); tellChanges(); tell(""); await refresh(); show(); countSoon();
+});
+// What is kept now is read again: the lines of the class, the panel, and the form for everyone. What was changed
+// meanwhile stands, and the cursor stays in its field.
 async function refresh() {
-  const answer = await fetch(say.base + "?child=" + chosen);
+  const id = chosen, answer = await fetch(say.base + "?child=" + id);
   if (!answer.ok) return;
   const fresh = new DOMParser().parseFromString(await answer.text(), "text/html");
+  if (id !== chosen) return refresh();
+  const at = document.activeElement, { selectionStart: from, selectionEnd: to } = at;
   const ticked = new Set(all("input[name=child]:checked", rows).map((box) => box.value));
   const open = all("details", settings).map((each) => each.open), hidden = new Set(all("li[hidden]", rows).map((row) => row.dataset.row));
   rows.innerHTML = one("#rows", fresh).innerHTML;
@@ -343,6 +349,14 @@ async function refresh() {
   everyone.innerHTML = one("#all", fresh).innerHTML;
   all("details", settings).forEach((each, at) => { each.open = open[at]; });
   ready(own); ready(everyone);
+  for (const form of all("form[data-draft]", settings)) {
+    const draft = drafts.get(form.dataset.draft);
+    if (draft) { fill(form, draft.text); follow(form); note(form); }
+  }
+  const again = !at.isConnected && at.id && document.getElementById(at.id);
+  if (!again) return;
+  again.focus({ preventScroll: true });
+  if (from != null) again.setSelectionRange(from, to);
 }
 one("[data-dismiss]")?.addEventListener("click", (event) => { event.target.closest("form").remove(); measureBar(); });
 const send = (address, form) => fetch(address, { method: "POST", body: form, headers: { Accept: "text/x-part, text/html" } });
@@ -406,7 +420,7 @@ for (const link of all("[data-sort]")) link.addEventListener("click", (event) =>
   const by = link.dataset.sort;
   rows.append(...all("li", rows).sort((one, other) => one.dataset[by] - other.dataset[by]));
   for (const each of all("[data-sort]")) each === link ? each.setAttribute("aria-current", "true") : each.removeAttribute("aria-current");
-  fetch(link.href, { redirect: "manual" });
+  fetch(link.href, { redirect: "manual", keepalive: true });
   inSight(one(".chosen", rows));
 });
 
@@ -484,11 +498,11 @@ bar.addEventListener("submit", async (event) => {
   event.stopImmediatePropagation();
   for (const menu of all("details.menu[open]")) menu.open = false;
   if (event.submitter?.name === "view") return printHere();
-  const turn = ordered += 1;
+  const turn = ordered += 1, from = document.activeElement;
   stopCounting();  // what is laid out for the PDF is counted in a moment after it
-  await post(bar.action, order(), (html, ok) => { if (turn === ordered) { tell(html); if (ok) watch(); else recount(); } });
+  await post(bar.action, order(), (html, ok) => { if (turn === ordered) { tell(html); if (ok) watch(from); else recount(); } });
 }, true);
-async function watch() {
+async function watch(from) {  // the focus is led on from what gave the order, and taken from nobody who went on
   for (let wait = 20; ; wait = 200) {  // a small class whose pages were laid out is written in a moment
     const jobs = one("#bar-said [data-jobs]");
     if (!jobs) return;
@@ -501,7 +515,7 @@ async function watch() {
   }
   recount();
   const links = all("#bar-said [data-pdf]");
-  links[0]?.focus();
+  if ([from, document.body].includes(document.activeElement)) links[0]?.focus();
   if (links.length === 1 && !one("#bar-said [data-lacking]")) window.open(links[0].href, "_blank");
 }
 async function printHere({ adult = false, first = false } = {}) {
@@ -533,7 +547,7 @@ ready(everyone);
 choices();
 ticking(false);
 forWhom();
-one("[data-first]", bar)?.focus({ preventScroll: true });
+if (document.activeElement === document.body) one("[data-first]", bar)?.focus({ preventScroll: true });
 tellPage();
 measureBar();
 if (image.complete) size();
