@@ -18,7 +18,7 @@ from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_known
-from namewright.roster.leavers import without_date
+from namewright.roster.leavers import have_a_stem, stems_of, without_date
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.several import is_titled_name, may_be_a_name
@@ -51,8 +51,7 @@ _OF_A_DAY = word_set("""
     salidas, se fueron, salieron, uscite, usciti, partenze, saidas, sairam, foram embora""")
 """Words that may be of the day alone, of trips or of the way home: asked about. One alone, ``Départ``, titles times."""
 _ANY = _LEFT | _OF_A_DAY
-_STEMS = tuple(sorted({max(words.split(), key=len)[:6] for words in _ANY}))
-_PLAIN = str.maketrans("áàâãäéèêíìóòôõöúùüç", "aaaaaeeeiiooooouuuc")
+_STEMS = stems_of(_ANY)
 _SMALL = OF_THE | word_set("in, im, our, this, unserer, aus, ab, dans, notre, della, nostra, nossa, l'ecole, l’ecole")
 _WITHOUT_SMALL = {" ".join(word for word in words.split() if word not in _SMALL): words for words in _ANY}
 _FRAME = pattern(r"\s*[(\[][^()\[\]]*[)\]]|[\d*#=~_•|/+>]+|\s[–—-]+|[–—-]+\s|^[–—-]+|[–—-]+$")
@@ -73,11 +72,10 @@ class _Part(NamedTuple):
 
 def without_leaver_blocks(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines without the children under words for those who have left, and these."""
-    text = "\n".join([line.text for line in lines]).casefold().translate(_PLAIN)
-    if not any([stem in text for stem in _STEMS]):
+    if not have_a_stem(lines, _STEMS):
         return lines, []
     parts = [part for at, line in enumerate(lines) if (part := _part(lines, at, line.text))]
-    if any(_is_state(line.text) for line in lines):
+    if parts and any(_is_state(line.text) for line in lines):
         parts = [part for part in parts if _words(part.words) not in _OF_A_DAY]
     gone = {at: part for part in parts for at in (part.below or (part.head,))}
     named = sum(any(map(is_letter, line.text)) and not heading_reason(line.text) for line in lines)

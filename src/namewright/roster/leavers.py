@@ -8,6 +8,8 @@ made as it is, for who pastes it wants it so. Out of scope: who stands under a w
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
+
 from namewright.message import message
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
@@ -42,7 +44,6 @@ _OF_A_DAY = word_set("""
     umgezogen, ist umgezogen, ha traslocato, moved, moved on, moved house, moved home, transferred""")
 """Which may be of the day alone, as in a column of who was fetched, or of a new home: asked about."""
 _ANY = _GONE | _OF_A_DAY
-_STEMS = tuple(sorted({max(words.split(), key=len)[:6] for words in _ANY}))
 _PLAIN = str.maketrans("áàâãäéèêíìóòôõöúùüç", "aaaaaeeeiiooooouuuc")
 _BETWEEN = pattern(r"\s*([\t;|→⇒]|[-=]>|(?<=\s)>\s| {3,})\s*")
 _SMALL = word_set("in, on, since, en, el, desde, le, depuis, im, am, seit, il, dal, em, a, de, des, to, nach")
@@ -52,10 +53,23 @@ _TO_A_PLACE = pattern(r"\s(?:to|nach|à|a|ad|para|en|em|in|zu)\s+[^\W\d_a-zß-ÿ
 _LONGEST, _MOST, _MOST_WORDS = 300, 0.5, 8
 
 
+def stems_of(phrases: Iterable[str]) -> tuple[str, ...]:
+    """Return the front of the longest word of each phrase: a text without any of them has none of the phrases."""
+    return tuple(sorted({max(words.split(), key=len)[:6] for words in phrases}))
+
+
+def have_a_stem(lines: Sequence[Line], stems: Sequence[str]) -> bool:
+    """Say whether one of the stems is anywhere in the lines."""
+    text = "\n".join([line.text for line in lines]).casefold().translate(_PLAIN)
+    return any([stem in text for stem in stems])
+
+
+_STEMS = stems_of(_ANY)
+
+
 def without_leavers(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines without those of children who have left, and these."""
-    text = "\n".join([line.text for line in lines]).casefold().translate(_PLAIN)
-    if not any([stem in text for stem in _STEMS]):
+    if not have_a_stem(lines, _STEMS):
         return lines, []
     found = {at: aside for at, line in enumerate(lines) if (aside := _aside(line))}
     if not found or len(found) > _MOST * sum(any(map(is_letter, line.text)) for line in lines):
