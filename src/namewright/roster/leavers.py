@@ -47,8 +47,8 @@ _ANY = _GONE | _OF_A_DAY
 _PLAIN = str.maketrans("áàâãäéèêíìóòôõöúùüç", "aaaaaeeeiiooooouuuc")
 _BETWEEN = pattern(r"\s*([\t;|→⇒]|[-=]>|(?<=\s)>\s| {3,})\s*")
 _SMALL = word_set("in, on, since, en, el, desde, le, depuis, im, am, seit, il, dal, em, a, de, des, to, nach")
-_IN_BRACKETS = pattern(r"(?P<name>[^()\[\]]*[^\W\d_]\.?)(?P<sign>\s*)[(\[](?P<words>[^()\[\]]+)[)\]]\s*", needs="([")
-_BY_A_SIGN = pattern(r"(?P<name>[^()\[\]:]*[^\W\d_]\.?)(?P<sign>\s+[-–—]\s*|\s[-–—]|,\s*|:\s)(?P<words>[^,:()]+)")
+_IN_BRACKETS = pattern(r"(?P<name>[^()\[\]]*[^\W\d_]\.?)\s*[(\[](?P<words>[^()\[\]]+)[)\]]\s*", needs="([")
+_BY_A_SIGN = pattern(r"(?P<name>[^()\[\]:]*[^\W\d_]\.?)(?:\s+[-–—]\s*|\s[-–—]|,\s*|:\s)(?P<words>[^,:()]+)")
 _TO_A_PLACE = pattern(r"\s(?:to|nach|à|a|ad|para|en|em|in|zu)\s+[^\W\d_a-zß-ÿ][^\s]*(?:\s+\S+){0,3}$")
 _LONGEST, _MOST, _MOST_WORDS = 300, 0.5, 8
 
@@ -79,11 +79,13 @@ def without_leavers(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
 
 def _aside(line: Line) -> Aside | None:
     """Return what is told of a line of somebody who has left."""
-    first, *rest = _BETWEEN.split(line.text) if len(line.text) <= _LONGEST else [""]
+    if len(line.text) > _LONGEST:
+        return None
+    first, *rest = _BETWEEN.split(line.text)
     signs, parts = rest[::2], [part.strip(" )].!\"”*") for part in rest[1::2]]
-    gone = next((at for at, part in enumerate(parts) if _says_gone(part)), None)
     if not parts:
         return _beside(line)
+    gone = next((at for at, part in enumerate(parts) if _says_gone(part)), None)
     if gone is None or not any(map(is_letter, first)) or (gone < len(parts) - 1 and signs[gone] not in COLUMN_SIGNS):
         return None
     if any(header_role(part.strip()) in NAME_ROLES for part in (first, *parts)) or struck_off(first).reason:
@@ -106,7 +108,7 @@ def _beside(line: Line) -> Aside | None:
 
 def _at_the_end(text: str) -> tuple[str, str]:
     """Return the name of a line and the small words that end it, both empty where it has not both."""
-    words = text.rstrip(" .!").split() if len(text) <= _LONGEST else []
+    words = text.rstrip(" .!").split()
     at = next((at for at, word in enumerate(words) if at and _says_gone(" ".join(words[at:]))), 0)
     small = at > 1 and at < len(words) - 1 and begins_small(words[at])  # one word alone may be a name of its own
     return (" ".join(words[:at]), " ".join(words[at:])) if small else ("", "")
