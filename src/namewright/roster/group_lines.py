@@ -22,7 +22,7 @@ _AGED = pattern(
 _COUNTS = pattern(
     r"\s*(?P<what>[^:,;]{2,40}):(?:\s*(?:\d+\s?[x×]\s?[^\s,;]+|[^\s,;:]{1,8}\s?[:=]\s?\d+)\s*(?:[,;·/]|$)){2,}\s*")
 _OVER = pattern(r"[^(\[\n]{2,60}[(\[]\s?(\d{1,3})\s?[)\]]\s*:?\s*", needs="([")
-_ALONE = pattern(r"\s*([^\W\d_][^\W\d_ ]*(?: [^\W\d_]+)?)\s*(?:[(\[]?[0-9]{1,3}[)\]]?)?\s*:?\s*")
+_ALONE = pattern(r"\s*([^\W\d_]+(?: [^\W\d_]+)?)(?:\s*[(\[]?[0-9]{1,3}[)\]]?)?(?:\s*:)?\s*")
 _BESIDE = pattern(r"\s[-–—]\s|[:,(&]|->|→")  # behind it may stand a child
 _FEW, _TOTALS = 2, 2
 _SOME = 0.4  # of the lines: where more have a time, it is beside each name
