@@ -30,6 +30,7 @@ from namewright.roster.day_plans import from_a_day_plan
 from namewright.roster.dictated import from_a_telling
 from namewright.roster.family_visits import from_families
 from namewright.roster.fetched import without_grown_ups
+from namewright.roster.fetchers import without_fetchers
 from namewright.roster.file_names import from_file_names
 from namewright.roster.folder_trees import from_a_folder_tree
 from namewright.roster.form_letters import without_form_letters
@@ -111,6 +112,7 @@ AS_PASTED = (
     Step(without_leaver_blocks),  # Leavers:, over Mia Vost
     Step(from_spoken_signs),  # Mia Vost comma Leo Berg new line Ava Tarn
     Step(from_passed_on),  # Mia gives to Leo, over Leo gives to Ava
+    Step(without_fetchers),  # Mia Vost: Ana Vost (mom); Mia Vost, over Ana Vost (mom) 555-0104
     Step(from_said_beside),  # My name is Mia. I like red.
     Step(from_an_index, ("...", ". .", "…", "··", "· ·", "__", "_ _")),  # Vost, Mia ..... 12    Zell, Bo ..... 31
     Step(from_parts),  # Mira: Mi · ra
