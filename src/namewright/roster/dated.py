@@ -25,6 +25,7 @@ from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.labelled import Labelled, labelled
 from namewright.roster.pasted import CHAT, COLUMN_SIGNS, Line, cells_run_on
 from namewright.roster.shares import given_share, share
+from namewright.roster.turns import helpers, without_helper
 from namewright.roster.vocabulary import (
     ANY_DAYS,
     DAY_NUMBERS,
@@ -195,6 +196,7 @@ def _follow(days: Sequence[str]) -> bool:
 
 def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
     placed = _are_placed([one.rest for one in found.values()])
+    beside = helpers([one.rest for one in found.values()])
     first = next(iter(found))
     above = sum(bool(line.text.strip()) for line in lines[:first]) <= _MOST_ABOVE
     titled = share(opens_as_a_name(one.rest) for one in found.values()) >= _NEARLY_ALL
@@ -212,7 +214,9 @@ def _behind(lines: Sequence[Line], found: dict[int, _Opened]) -> Iterator[Line]:
             yield line.without(line.text[: line.text.rindex(place.rest)], place.rest)
         else:
             note = message("roster.date" if opened.dated or opened.day else "roster.number")
-            yield line._replace(text=_as_a_name(opened.rest), notes=(*line.notes, note))
+            dated = line._replace(text=_as_a_name(opened.rest), notes=(*line.notes, note))
+            helper = beside.get(opened.rest)
+            yield dated.without(helper, without_helper(opened.rest, helper)) if helper else dated
 
 
 def _as_a_name(text: str) -> str:
