@@ -23,6 +23,7 @@ EXAMPLES = {
     "from_a_program": '"Mira Vost",\n"Leo Zell",\n"Ava Quin"',
     "from_file_names": "Mira_Vost.jpg\nLeo_Zell.jpg\nAva_Quin.jpg",
     "from_a_form": "First name: Mira\nLast name: Vost\nFirst name: Leo\nLast name: Zell",
+    "from_names_beside": "1. Mira Vost\t3. Ava Quin\n2. Leo Zell\t4. Bo Marn",
     "without_groups_beside": "Mira V. · Red group\nLeo Z. · Blue group\nAva Q. · Red group",
     "from_a_cast": "Sheep: Mira and Leo\nWolf: Ava\nFairy: Bo",
     "_from_pages": "Name\tBus\nMira Vost\t4\nLeo Zell\t7\n\nName\tSnack\nAva Quin\tpear\nBo Marn\tfig",

@@ -1,8 +1,9 @@
 """A chat as it is exported: messages that are no name become headings, as what the program itself tells does.
 
-What is a question, thanks, a stand-in for a picture, or words in small letters alone names nobody; and where most lines
-have a time and a sender, a line with a time alone is told by the program: somebody joined. Each message stands for
-itself: one of thanks ends no letter. Out of scope: times and senders before names (``pasted``).
+What is a question, thanks, a stand-in for a picture, or words in small letters alone names nobody, nor does who asks
+for names; what an answer says about a name comes off (``chat_answers``). Where most lines have a time and a sender, a
+line with a time alone is told by the program: somebody joined. Each message stands for itself: one of thanks ends no
+letter. Out of scope: times and senders before names (``pasted``).
 """
 
 from __future__ import annotations
@@ -12,6 +13,7 @@ from collections.abc import Sequence
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
+from namewright.roster.chat_answers import asks_for_names, named_by, only_greets
 from namewright.roster.known import is_given
 from namewright.roster.pasted import CHAT, Line, has_stamp
 from namewright.roster.shares import share
@@ -43,7 +45,8 @@ def from_a_chat(lines: Sequence[Line], typed: Sequence[str]) -> list[Line]:
 
     ``typed`` are the lines before times and senders were taken off, by the origin of each line.
     """
-    lines = [line.heading(typed[line.origin]) if _is_a_reply(line) else line for line in lines]
+    asked = any(CHAT in line.notes and asks_for_names(line.text) for line in lines)
+    lines = [_answered(line, typed[line.origin], asked=asked) for line in lines]
     said = sum(CHAT in line.notes for line in lines)
     if said < max(_FEW, _HALF * sum(bool(line.text.strip()) for line in lines)):
         return list(lines)
@@ -51,6 +54,21 @@ def from_a_chat(lines: Sequence[Line], typed: Sequence[str]) -> list[Line]:
     titled = share(map(begins_small, ends)) < _HALF
     return [line.heading(typed[line.origin]) if _names_nobody(line) or (titled and _answers(line)) else line
             for line in lines]
+
+
+def _answered(line: Line, typed: str, *, asked: bool) -> Line:
+    """Return a message that asks or replies as a heading, and one that names a child as the name alone."""
+    if CHAT not in line.notes:
+        return line
+    if _is_a_reply(line) or (asked and (asks_for_names(line.text) or only_greets(line.text))):
+        return line.heading(typed)
+    name = named_by(line.text, asked=asked)
+    return line.without(_around(line.text, name), name) if name else line
+
+
+def _around(text: str, name: str) -> str:
+    before, _, behind = text.partition(name)
+    return f"{before.strip()} {behind.strip()}".strip()
 
 
 def _is_a_reply(line: Line) -> bool:

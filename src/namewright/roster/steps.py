@@ -45,6 +45,7 @@ from namewright.roster.label_sheets import from_label_sheets
 from namewright.roster.leaver_blocks import without_leaver_blocks
 from namewright.roster.leavers import without_leavers
 from namewright.roster.margin_notes import without_margin_notes
+from namewright.roster.names_beside import from_names_beside
 from namewright.roster.page_heads import without_page_heads
 from namewright.roster.passed_on import from_passed_on
 from namewright.roster.pasted import Line
@@ -128,6 +129,7 @@ AS_PASTED = (
 """What a program, a device, a screen or a photo wrote about the names; not asked where texts of keys were read."""
 
 BEFORE_COLUMNS = (
+    Step(from_names_beside, ("\t", "|", ";", "  ")),  # 1. Mia Vost   3. Ava Tarn, over 2. Leo Berg   4. Noah Birk
     Step(without_groups_beside, SIGNS),  # Mia · Red group
     Step(without_jobs),  # To buy, over glue sticks
     Step(from_a_cast, ":-–—=→\t"),  # Sheep: Leo and Ava

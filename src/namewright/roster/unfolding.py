@@ -21,6 +21,7 @@ from namewright.roster.across import from_names_across
 from namewright.roster.alike import without_counts, without_shared
 from namewright.roster.attendance import without_attendance
 from namewright.roster.beside import strip_numbering
+from namewright.roster.chat_blocks import from_blocks
 from namewright.roster.chats import from_a_chat
 from namewright.roster.child_columns import doubted, from_child_columns
 from namewright.roster.columns import WIDE_SPACE, Row, Table, join_cells, lay_out, split_cells
@@ -85,8 +86,9 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
         found, asides = from_a_log(lines) or (None, asides)
     if found is None:
         bare, comments = from_reports(unwrapped(lines), lines)
+        bare, senders = from_blocks(bare)
         found, inside = through(AS_PASTED, from_a_chat(bare, lines))
-        asides = [*comments, *inside]
+        asides = [*comments, *senders, *inside]
     found, about = through(BEFORE_COLUMNS, found)
     found, told = _without_asides(found)
     asides = sorted([*asides, *about, *told], key=lambda aside: aside.line.origin)
