@@ -24,7 +24,7 @@ from namewright.roster.heading_words import COLOURS, HEADING_WORDS, JOBS, LEVELS
 from namewright.roster.kin import GROWN_UPS
 from namewright.roster.known import is_given, lean
 from namewright.roster.names_in_text import BRACKETS
-from namewright.roster.pasted import CHAT
+from namewright.roster.pasted import CHAT, Line
 from namewright.roster.row_drafts import Draft
 from namewright.roster.rows import ONE_EACH
 from namewright.roster.shares import are_most
@@ -90,7 +90,8 @@ def _made(drafts: Sequence[Draft], found: Unfolded, typed: Sequence[str]) -> dic
     made: dict[int, _Made] = {}
     for draft in drafts:
         line = found.lines[draft.row.line]
-        if draft.entry and line.text in typed[line.origin] and not _is_told((*line.notes, *draft.notes)):
+        if draft.entry and line.text in typed[line.origin] and not (
+                _is_told((*line.notes, *draft.notes)) or _names_others(line)):
             given, family, called = ([*_WORD.findall(part)] for part in draft.entry.reading[:3])
             before = made.get(line.origin, _Made((), (), 0))
             middle = [str(word) for note in draft.notes if note.key == "roster.middle" for _, word in note.fields]
@@ -103,6 +104,12 @@ def _is_told(notes: Sequence[Message]) -> bool:
     """Say whether a rule told who else stands on a line: who writes in a chat, somebody's mother."""
     return CHAT in notes or any(not _TOLD.isdisjoint(_words(str(word))) for note in notes
                                 for _, word in note.fields)
+
+
+def _names_others(line: Line) -> bool:
+    """Say whether what a rule took off a line names somebody: it knew who is the child."""
+    return any(note.key == "roster.remark" and any(map(str.isupper, str(word))) for note in line.notes
+               for _, word in note.fields)
 
 
 def _common(lines: Collection[int], typed: Sequence[str], made: int) -> frozenset[str]:

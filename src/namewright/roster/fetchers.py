@@ -19,7 +19,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.capitals import is_titled
 from namewright.roster.headings import heading_reason
-from namewright.roster.kin import GROWN_UPS
+from namewright.roster.kin import GROWN_UPS, SCHOOLS
 from namewright.roster.known import is_given
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.prose import Aside
@@ -32,7 +32,7 @@ _PHONE = pattern(r"(?:\(\d{2,5}\)\s*)?[+]?\d[\d\s()./-]{4,}\d")
 _PARTS = pattern(r"\s*[/,;&+•·]\s*")
 _IN_BRACKETS = pattern(r"([^()\[\]]*[^\W\d_.][^()\[\]]*)[(\[]([^()\[\]]{2,40})[)\]]\s*")
 _ENDED = pattern(r"(.*[^\W\d_.])(?:\s*,\s*|\s+[-–—]\s+|\s+)([^\W\d_][^\s,]*)")
-_KIN = GROWN_UPS | word_set("""
+_KIN = (GROWN_UPS - SCHOOLS) | word_set("""
     sitter, au pair, godmother, godfather, stepmum, neighbor, neighbour, canguro, cuidadora, ninera, madrina, padrino,
     vecina, vecino, marraine, parrain, baby-sitter, tatie, voisine, voisin, belle-mere,
     beau-pere, tagesmutter, patentante, patenonkel, stiefvater, stiefmutter, nachbarin, nachbar, kindermadchen,

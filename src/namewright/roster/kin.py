@@ -56,7 +56,8 @@ _SURELY = OTHER_PEOPLE | _PARENTS
 GROWN_UPS = _SURELY | word_set("""
     tata, tatie, tonton, avos, tia, tio, tias, zia, zio, mami, nana, mums, moms, dads, grandparents, yaya, yayo""")
 """Who lives with a child or fetches it; those not sure tell so beside others alone, for Tia and Zia may be children."""
-_RELATED = OTHER_PEOPLE - word_set("school, escuela, escola, ecole, schule, scuola")
+SCHOOLS = word_set("school, escuela, escola, ecole, schule, scuola")
+_RELATED = OTHER_PEOPLE - SCHOOLS
 """Who is somebody’s; the Escuela del Sol is no child’s."""
 _FEWEST, _ENOUGH = 2, 3
 _SOME = 0.3
