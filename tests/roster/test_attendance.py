@@ -68,3 +68,9 @@ def test_other_lines_stay_as_they_are(text: str) -> None:
 def test_the_family_first_by_a_comma_keeps_its_order() -> None:
     assert _read("Vost, Mira Late", "Berg, Leo", "Tarn, Ava Sick") == [
         ("Mira", "Vost"), ("Leo", "Berg"), ("Ava", "Tarn")]
+
+
+@pytest.mark.parametrize("line", ["João  Inês  Giulia malade", "1. Camila  Diego  Emma sick"])
+def test_several_children_before_such_a_word_are_never_one(line: str) -> None:
+    roster = read_roster("\n".join((line, *NAMES[0][1:])))
+    assert not any(child.practice in line and child.family for child in roster.children)

@@ -42,7 +42,10 @@ def _parted(line: str) -> tuple[str, str, bool] | None:
     """Return the name of a line, the words of a register beside it, and whether these stand behind it."""
     if len(line) > _LONGEST or any(sign in line for sign in COLUMN_SIGNS):
         return None
-    words = strip_numbering(line).split()
+    bare = strip_numbering(line)
+    if "  " in bare.strip():  # João  Inês  Giulia malade: of whom a gap parts the others
+        return None
+    words = bare.split()
     if size := said_by_a_register(words, _ANY):
         name, said = words[:-size], words[-size:]
         return (" ".join(name).rstrip(" ,"), " ".join(said).strip(",;()!"), True) if _is_a_name(line, name) else None
