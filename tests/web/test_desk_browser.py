@@ -476,6 +476,14 @@ def let_go(page: Any, held: list[Any]) -> None:
     page.unroute_all()
 
 
+def keep_held(page: Any, address: str | re.Pattern[str]) -> list[Any]:
+    """Press Keep and hold back an answer to it; return the request that waits."""
+    held = hold(page, address)
+    page.get_by_role("button", name="Keep").click()
+    until(page, lambda: held)
+    return held
+
+
 def height_field(page: Any) -> Any:
     """Return the field for the chosen child's line height."""
     return page.get_by_role("textbox", name="Line height", exact=True)
@@ -509,12 +517,9 @@ def test_what_is_typed_while_another_change_is_kept_stands(class_file: Path, pro
     kept(class_file)
     page = at_desk(new_page, program, "/class?child=2")
     field, opened_after = height_field(page), page.locator("#own [data-draft] [name=after]")
-    keep = page.get_by_role("button", name="Keep")
     before = opened_after.input_value()
     field.fill("24")
-    held = hold(page, late)
-    keep.click()
-    until(page, lambda: held)
+    held = keep_held(page, late)
     field.press("End")
     page.keyboard.type(".5")
     let_go(page, held)
@@ -524,7 +529,7 @@ def test_what_is_typed_while_another_change_is_kept_stands(class_file: Path, pro
     page.get_by_text("Changed and not kept yet: Kirrin.").wait_for()
     page.keyboard.type("5")
     expect(field).to_have_value("24.55")
-    keep.click()
+    page.get_by_role("button", name="Keep").click()
     page.get_by_text(KEPT).wait_for()
     expect(page.locator("#changes")).to_be_hidden()
     with Classbook.open(class_file) as book:
@@ -539,9 +544,7 @@ def test_going_back_to_what_was_while_a_change_is_kept_is_a_change(class_file: P
     page = at_desk(new_page, program, "/class?child=2")
     field = height_field(page)
     field.fill("24")
-    held = hold(page, "**/class/drafts")
-    page.get_by_role("button", name="Keep").click()
-    until(page, lambda: held)
+    held = keep_held(page, "**/class/drafts")
     field.fill("")
     page.locator("#changes").wait_for(state="hidden")
     let_go(page, held)
@@ -555,13 +558,11 @@ def test_a_second_keep_waits_for_the_first(class_file: Path, program: Program, n
     """Sent beside it, it would be refused as a change from another window."""
     kept(class_file)
     page = at_desk(new_page, program, "/class?child=2")
-    field, keep = height_field(page), page.get_by_role("button", name="Keep")
+    field = height_field(page)
     field.fill("24")
-    held = hold(page, WHOLE)
-    keep.click()
-    until(page, lambda: held)
+    held = keep_held(page, WHOLE)
     field.fill("25")
-    keep.click()
+    page.get_by_role("button", name="Keep").click()
     let_go(page, held)
     page.locator("#rows [data-row='2']", has_text="25 mm").wait_for()
     page.get_by_text(KEPT).wait_for()
@@ -596,9 +597,7 @@ def test_the_panel_of_a_child_no_longer_shown_does_not_come_back(class_file: Pat
     kept(class_file)
     page = at_desk(new_page, program, "/class?child=2")
     height_field(page).fill("24")
-    held = hold(page, WHOLE)
-    page.get_by_role("button", name="Keep").click()
-    until(page, lambda: held)
+    held = keep_held(page, WHOLE)
     page.get_by_role("link", name="Bo", exact=True).click()
     page.locator("[data-panel='5']").wait_for()
     let_go(page, held)

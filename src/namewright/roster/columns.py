@@ -249,6 +249,16 @@ def _plain(line: str) -> str:
     return " – ".join([cells[0], ", ".join(cells[1:])]) if len(cells) > 1 else cells[0]
 
 
+def cells_by_each_sign(line: str) -> list[list[str]]:
+    """Return the cells of a line by each sign that it has and that may part columns."""
+    return [split_cells(line, sign) or [] for sign in DELIMITERS if sign in line]
+
+
+def has_titles(line: str) -> bool:
+    """Say whether a line has the titles of a table, by whatever sign its cells are parted."""
+    return any(header_roles(cells) is not None for cells in cells_by_each_sign(line))
+
+
 def split_cells(line: str, delimiter: str) -> list[str] | None:
     """Cut a line; a cell that opens with a quotation mark runs to the closing one (RFC 4180).
 

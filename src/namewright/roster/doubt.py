@@ -91,7 +91,7 @@ def _made(drafts: Sequence[Draft], found: Unfolded, typed: Sequence[str]) -> dic
     for draft in drafts:
         line = found.lines[draft.row.line]
         if draft.entry and line.text in typed[line.origin] and not (
-                _is_told((*line.notes, *draft.notes)) or _names_others(line)):
+                _is_told((*line.notes, *draft.notes)) or _took_somebody_off(line)):
             given, family, called = ([*_WORD.findall(part)] for part in draft.entry.reading[:3])
             before = made.get(line.origin, _Made((), (), 0))
             middle = [str(word) for note in draft.notes if note.key == "roster.middle" for _, word in note.fields]
@@ -106,7 +106,7 @@ def _is_told(notes: Sequence[Message]) -> bool:
                                 for _, word in note.fields)
 
 
-def _names_others(line: Line) -> bool:
+def _took_somebody_off(line: Line) -> bool:
     """Say whether what a rule took off a line names somebody: it knew who is the child."""
     return any(note.key == "roster.remark" and any(map(str.isupper, str(word))) for note in line.notes
                for _, word in note.fields)

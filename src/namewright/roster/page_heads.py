@@ -11,8 +11,7 @@ from collections.abc import Sequence
 
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
-from namewright.roster.columns import DELIMITERS, split_cells
-from namewright.roster.headers import header_roles
+from namewright.roster.columns import cells_by_each_sign, has_titles
 from namewright.roster.pasted import Line
 
 _MOST_ABOVE = 6
@@ -27,7 +26,7 @@ def without_page_heads(lines: Sequence[Line]) -> list[Line]:
         seen.setdefault(text, []).append(at)
     told: set[int] = set()
     for text, places in seen.items():
-        if text and len(places) > 1 and _are_titles(lines[places[0]].text):
+        if text and len(places) > 1 and has_titles(lines[places[0]].text):
             tops = _tops(plain, places)
             told |= {at for top, titles in zip(tops, places[1:], strict=True) for at in range(top, titles) if plain[at]}
             told |= _feet(lines, [*tops, len(plain)], lines[places[0]].text)
@@ -54,14 +53,6 @@ def _feet(lines: Sequence[Line], ends: Sequence[int], titles: str) -> set[int]:
     last = [next((at for at in range(end - 1, -1, -1) if lines[at].text.strip()), 0) for end in ends]
     shapes = {at: " ".join(_NUMBERS.sub("0", lines[at].text).split()) for at in last}
     counts = Counter(shapes[at] for at in last)
-    most = max(map(len, _cells(titles)), default=0)
+    most = max(map(len, cells_by_each_sign(titles)), default=0)
     return {at for at in last if counts[shapes[at]] > 1 and _NUMBERS.search(lines[at].text)
-            and max(map(len, _cells(lines[at].text)), default=1) < most}
-
-
-def _cells(text: str) -> list[list[str]]:
-    return [split_cells(text, sign) or [] for sign in DELIMITERS if sign in text]
-
-
-def _are_titles(text: str) -> bool:
-    return any(header_roles(cells) is not None for cells in _cells(text))
+            and max(map(len, cells_by_each_sign(lines[at].text)), default=1) < most}

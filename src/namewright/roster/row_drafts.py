@@ -91,8 +91,10 @@ def draft_rows(found: Unfolded) -> list[Draft]:
 
 def _end_in_one(drafts: Sequence[Draft], apart: Collection[int]) -> bool:
     """Say whether one word stands below rows of two of which none is known as a family's alone: labels to cut out."""
-    *_, above, last = (None, *drafts) if len(drafts) > 1 else (None, None, None)
-    single = above and last and above.row.line in apart and last.entry and " " not in "".join(last.row.cells).strip()
+    if not drafts[1:]:
+        return False
+    above, last = drafts[-2:]
+    single = above.row.line in apart and last.entry and " " not in "".join(last.row.cells).strip()
     second = [draft.entry.reading.family for draft in drafts if draft.entry and draft.row.line in apart]
     return bool(single) and len(apart) > 1 and all(lean(name) >= 0 for name in second if name)
 
@@ -108,8 +110,10 @@ def _without_titles_over_titles(drafts: list[Draft], found: Unfolded) -> list[Dr
 
 def _asked_alike(drafts: list[Draft], found: Unfolded) -> list[Draft]:
     """Ask about two words far apart on a line where those of another one are asked about: ``Petra     Leo``."""
+    if found.table.delimiter:
+        return drafts
     apart = {draft.row.line for draft in drafts if _TWO_APART.fullmatch(found.lines[draft.row.line].text)}
-    if not apart or found.table.delimiter:
+    if not apart:
         return drafts
     asked = any(SEVERAL in draft.notes or TWO_CHILDREN in draft.notes for draft in drafts if draft.row.line in apart)
     if not asked and not _end_in_one([draft for draft in drafts if draft.outcome is not Outcome.BLANK], apart):

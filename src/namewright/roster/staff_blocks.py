@@ -13,9 +13,8 @@ from namewright.message import message
 from namewright.names.clusters import is_letter
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
-from namewright.roster.columns import DELIMITERS, split_cells
+from namewright.roster.columns import has_titles
 from namewright.roster.free_text import NAME_LABEL
-from namewright.roster.headers import header_roles
 from namewright.roster.heading_words import JOBS, MANY_ADULTS
 from namewright.roster.headings import heading_reason, heads_adults
 from namewright.roster.known import is_given, is_known, opens_with_given
@@ -91,17 +90,12 @@ def _heads_adults(text: str) -> bool | None:
     return None if (not many or (len(words) == 1 and is_given(label))) and ":" not in text else many
 
 
-def _are_titles(text: str) -> bool:
-    """Say whether a line has the titles of a table, as may stand over the adults, too."""
-    return any(header_roles(split_cells(text, sign) or ()) is not None for sign in DELIMITERS if sign in text)
-
-
 def _block(lines: Sequence[Line], head: int, *, many: bool) -> list[int]:
     """Return the lines below such a word up to an empty line or a heading; a word for one adult stands over one."""
     found: list[int] = []
     for at in range(head + 1, len(lines)):
         text = lines[at].text
-        if not found and _are_titles(text):
+        if not found and has_titles(text):
             continue
         named = any(map(is_letter, text))
         reason = heading_reason(text) if named else None

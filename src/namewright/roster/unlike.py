@@ -80,7 +80,7 @@ def unlike_lines(texts: Sequence[str]) -> Mapping[int, Unlike]:
               if len(text) <= _LONGEST and any(map(is_letter, text)) and not NAME_LABEL.match(text)}
     blocks = block_heads(texts, filled)
     groups = group_lines(texts, filled)
-    ends, perhaps = signature(filled)
+    ends, perhaps = _signature(filled)
     found = _told("closing", ends) | _told("sign", legend(filled)) | _told("label", _addressed(filled))
     months, named = month_heads(filled)
     found |= _told("over", (*_heads(filled), *months))
@@ -124,7 +124,7 @@ def _repeated(filled: Mapping[int, str]) -> dict[int, int]:
             and (counts[text] >= often or (counts[text] > 1 and not PLACES.isdisjoint(text.split())))}
 
 
-def signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
+def _signature(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
     """Return the lines that end a letter and surely sign it, and those below such a one that may be children.
 
     ``Love, Kirk`` ends none where most lines are written so. Of a long signature the first line is sure.
