@@ -151,3 +151,13 @@ def test_a_title_over_counted_groups_is_asked_about(title: str, word: str) -> No
     text = f"{title}\n{word} 1:\nΡόζα\nΖηναϊς\n{word} 2 – juf Vass\nΚλεόπας (bang voor water)\nΒαλέρια"
     assert [child.practice for child in read_roster(text).children] == ["Ρόζα", "Ζηναϊς", "Κλεόπας", "Βαλέρια"]
     assert "Mia" in [child.practice for child in read_roster(text.replace(title, "Mia")).children]
+
+
+@pytest.mark.parametrize("months", [
+    ("January", "March", "June", "July", "August"), ("enero", "marzo", "junio", "julio", "agosto"),
+    ("Januar", "März", "Juni", "Juli", "August"), ("janvier", "mars", "juin", "juillet", "août")])
+def test_the_only_child_of_a_first_month_right_below_the_title_is_a_child(months: tuple[str, ...]) -> None:
+    names = ("Xobrel Vostin", "Ilvar Brunek", "Sorwen Talvo", "Quenda Marlik", "Tilvo Harnet")
+    text = "Wall\n" + "\n\n".join(f"{month}\n{at + 3} {name}" for at, (month, name) in enumerate(
+        zip(months, names, strict=True)))
+    assert [f"{child.given} {child.family}" for child in read_roster(text).children][-5:] == list(names)

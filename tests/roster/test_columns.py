@@ -317,6 +317,14 @@ def test_the_group_of_a_child_in_the_first_row_is_no_title(group: tuple[str, str
     assert [child.practice for child in read_roster(text).children] == ["Ana", "Leo", "Eva", "Pablo", "Luis"]
 
 
+@pytest.mark.parametrize("text", [
+    "Tarn, Mira – bus\nVost, Leo – late\nNiño, Ada – new\nLind, Bo – bus\nBerg, Ida",
+    "Tarn, Mira (bus)\nKind, Leo (spät)\nKind, Ada (neu)\nLind, Bo (Bus)\nBerg, Ida",
+    "My Linde\tMarta Tarn (Mutter)\nMira Vost\tHanno Lind (Mutter)\nAda Berg\tIlse Vost (Mutter)"])
+def test_a_row_with_the_same_sign_as_the_others_has_no_titles(text: str) -> None:
+    assert len(read_roster(text).children) == len(text.splitlines())
+
+
 def test_titles_of_italian_and_portuguese_pupils_are_known_below_the_class() -> None:
     for title, other in (("Studente", "Sezione"), ("Estudante", "Turma"), ("Élève", "Cantine")):
         roster = read_roster(f"Classe prima\n{title}\t{other}\nLuzi, Stefania\t2\nManacorda, Franco\t6")

@@ -45,7 +45,16 @@ HEADINGS = [
     ("Aggiornato al 3 settembre", "in Italian"),
     ("Nombre d'élèves : 24", "how many there are"), ("Subs: please note", "a note to a colleague"),
     ("Bitte nicht verteilen", "a note in German"), ("Nota: no compartir", "a note in Spanish"),
-    ("Ciao Rita", "a greeting"),
+    ("Ciao Rita", "a greeting"), ("Coucou Rita,", "one in French"), ("Servus Rita", "one in Austria"),
+    ("Save   Cancel", "what stands on buttons"), ("Speichern   Abbrechen", "in German"),
+    ("Salva   Annulla", "in Italian"),
+    ("Guardar   Cancelar", "in Spanish and Portuguese"), ("Enregistrer   Annuler", "in French"),
+    ("Home   Classi   Presenze   Messaggi 3", "a menu"), ("Showing 1–5 of 5", "how many are shown"),
+    ("1–5 von 5 Einträgen", "the same in German"), ("Mostrando 1–5 de 5 resultados", "the same in Spanish"),
+    ("Roter Tisch", "a table in a colour"), ("GRÜNE GRUPPE", "a group in capitals"),
+    ("Red Table 2", "the second table"),
+    ("Mesa roja", "a table in Spanish"), ("Équipe Verte", "a team in French"), ("Tavolo rosso", "a table in Italian"),
+    ("Mesa vermelha", "a table in Portuguese"),
 ]
 CHILDREN = [
     ("Mira Vost", "a plain name"), ("Name: Mira Vost", "the label of a name"),
@@ -62,7 +71,8 @@ CHILDREN = [
     ("Ola Antonsen", "a name that is a greeting elsewhere"), ("Nota Kallis", "a name that is a word for a note"),
     ("Bitte Hansen", "a name that is a polite word"), ("Grande, Ana", "a family name that is a size"),
     ("Kind Anna", "a family name that is a word for a child"), ("Section Kwibra", "one unknown word"),
-    ("Katie please sit at the front", "a child and a wish"),
+    ("Katie please sit at the front", "a child and a wish"), ("Rosa Mesa", "a name that is a colour and a table"),
+    ("Viola Sala", "a name that is a colour and a room"),
 ]
 
 

@@ -182,8 +182,9 @@ def _months(filled: Mapping[int, str], openers: frozenset[int]) -> list[int]:
     loud = [at for at in found if is_loud(filled[at])]
     told = share(any(map(str.isdigit, text)) for text in others) >= _MOSTLY
     quiet = share(not is_loud(text) for text in others) >= _MOSTLY
-    for some, least in ((loud, _FEW if quiet else _MANY), (opening, _MANY), (list(found), _FEW if told else _MANY),
-                        (opening, _FEW if told else _MANY)):
+    every = (list(found), _FEW) if told else (opening, _MANY)  # over days the first may stand right below the title
+    for some, least in ((loud, _FEW if quiet else _MANY), every, (opening, _FEW if told else _MANY),
+                        (list(found), _MANY)):
         below = [at for at in filled if some and at > some[0] and at not in found]
         if len(some) >= least and in_order([found[at] for at in some]) and 2 * len(below) > len(others):
             return some

@@ -23,9 +23,7 @@ _NAMES = word_set("""
 _CHILDREN = CHILD_WORDS | CHILDREN | word_set("""
     son, daughter, sons, daughters, hijos, hijas, fils, fille, filles, sohn, tochter, sohnes, kindern, figli, figlie,
     filhos, filhas, kids, kiddos, pequeno, pequena, little, one""")
-_GREETS = (GREETINGS | GREETING_PHRASES | word_set("""
-    morning, evening, hiya, coucou, bonsoir, moin, servus, guten abend, guten, morgen, salve, buenas, boas, boa noite,
-    hi there, hello there""")) - CLOSINGS
+_GREETS = (GREETINGS | GREETING_PHRASES | word_set("morning, evening, guten, morgen, boas")) - CLOSINGS
 _TO_ALL = word_set("""
     all, everyone, everybody, there, a, todos, todas, tout, le, monde, tous, toutes, zusammen, alle, an, allerseits,
     tutti, tutte, pessoal, gente, again, de, nuevo, nochmal, à""")

@@ -42,6 +42,7 @@ _DECIMALS = pattern(r"(?:[€$£]\s?\d+),(?=\d\d(?!\d))|\d,(?=\d{1,2}\s?(?:[€$
 """A comma within a sum of money, a measure or a figure that stands alone, ``7,50 €``: it parts no columns."""
 _DRAWN = "-=─"
 _RULE = frozenset(f"{_DRAWN} \t|:+;,")
+_ASIDE = pattern(r"\s[-–—]\s|\([^()]+\)$")
 _FAR_APART = pattern(r" {3,}", needs=" ")  # Mira     Tilo     Anna, where hardly another line has columns
 _NUMBER_CELL = pattern(r"\s*(?:\(?\d{1,4}[.):]?|#\d{1,4}|[-*•–☐□☑☒✓✔✗✘])\s*$")
 
@@ -85,7 +86,7 @@ def lay_out(lines: Sequence[str]) -> Table:
                              grid=True)
             roles = header_roles(row.cells, ruled=_is_ruled(row, lines)) or _over_figures(row, lines, delimiter)
             if roles and not _is_counted(row.cells) and not _may_be_a_family(row, roles, lines, delimiter) and (
-                    not _is_group_of_one(row, lines, delimiter)):
+                    not _is_group_of_one(row, lines, delimiter) and not _is_as_below(row, lines, delimiter)):
                 rows = tuple(_rows(lines, delimiter))
                 roles = _with_whole_names(_with_families(roles, row, rows), row, rows)
                 return Table(delimiter, rows, row.line, roles, row.cells)
@@ -103,7 +104,7 @@ def lay_out(lines: Sequence[str]) -> Table:
             one_row = many or (len(filled) == 1 and any(_are_by_comma(row.cells) for row in rows))
             if NAME_ROLES.intersection(judged.roles) and not one_row:  # one line of several names is no table
                 first = next((row for row in rows if any(row.cells)), None) if judged.headed else None
-                first = first if first and first.span == 1 else None  # no title runs over several lines
+                first = first if first and first.span == 1 and not _is_as_below(first, lines, delimiter) else None
                 return Table(delimiter, rows, first.line if first else None, judged.roles,
                              first.cells if first else (), doubt=judged.doubt, unsure=judged.unsure,
                              beside=judged.beside)
@@ -198,6 +199,15 @@ def _is_group_of_one(row: Row, lines: Sequence[str], delimiter: str) -> bool:
               if other.line != row.line and said[0] < len(other.cells) and other.cells[said[0]]]
     return any(fold(cell) in SIDES for cell in others) or (
         len(others) >= _FEWEST and 2 * len(set(others)) <= len(others))
+
+
+def _is_as_below(titles: Row, lines: Sequence[str], delimiter: str) -> bool:
+    """Say whether a row has no titles, because what stands beside its names does so in most: ``Niño, Ana – bus``."""
+    others = [row.cells for row in _rows(lines, delimiter) if row.line != titles.line and any(row.cells)]
+    return len(others) >= _LEAST_ROWS and any(
+        _ASIDE.search(cell) and share(at < len(cells) and _ASIDE.search(cells[at]) is not None
+                                      for cells in others) >= _HALF
+        for at, cell in enumerate(titles.cells))
 
 
 def _is_counted(cells: Sequence[str]) -> bool:

@@ -51,6 +51,13 @@ COLOURS = word_set("""
     arancione, arancioni, viola, vermelho, vermelhos, azuis, amarelo, amarelos, laranja, roxo""")
 """Colours that groups are called by, where each block of a list opens with another one."""
 
+COLOUR_FORMS = word_set("""
+    rote, roter, rotes, blaue, blauer, blaues, grune, gruner, grunes, gelbe, gelber, gelbes, schwarze, weisse,
+    weisser, braune, brauner, oranger, orangene, rosane, violette, violetter, roja, rojas, amarilla, amarillas, morada,
+    blanca, negra, bleue, bleues, verte, vertes, blanche, noire, violetta, rossa, rosse, gialla, gialle, bianca, nera,
+    vermelha, vermelhas, amarela, amarelas, roxa, branca, preta""")
+"""The same as they stand beside a word for a group; some are names."""
+
 BESIDE_CLASS = word_set("""
     petite, petit, moyenne, moyen, moyens, grande, grand, grands, grandes, small, big, little, older, younger,
     junior, senior, kleine, grosse, mittlere, piccoli, mezzani, grandi, pequenos, medianos, mayores, medios,
@@ -123,22 +130,38 @@ ROLLS = word_set("""
     registro de clase, registro di classe, diario de classe, chamada, registro, appello, asistencia, presenze""")
 """Words that open a list of who is there; Roll alone is a name."""
 
+ON_SCREENS = word_set("""
+    home, save, cancel, print, export, next, previous, back, edit, delete, close, add, filter, sort, search, settings,
+    logout, refresh, submit, send, messages, reports, showing, speichern, abbrechen, drucken, exportieren, weiter,
+    zuruck, bearbeiten, loschen, schliessen, hinzufugen, filtern, sortieren, suchen, einstellungen, abmelden, senden,
+    nachrichten, berichte, start, startseite, klassen, classes, accueil, enregistrer, annuler, imprimer, exporter,
+    suivant, precedent, retour, modifier, supprimer, fermer, ajouter, filtrer, trier, rechercher, parametres, envoyer,
+    deconnexion, rapports, affichage, inicio, guardar, cancelar, imprimir, exportar, siguiente, anterior, volver,
+    editar, eliminar, cerrar, anadir, filtrar, ordenar, buscar, ajustes, enviar, salir, mensajes, informes, mostrando, clases,
+    salva, annulla, stampa, esporta, avanti, indietro, modifica, elimina, chiudi, aggiungi, filtra, ordina, cerca,
+    impostazioni, invia, esci, messaggi, rapporti, report, classi, salvar, gravar, seguinte, voltar, apagar, fechar,
+    adicionar, pesquisar, definicoes, configuracoes, sair, mensagens, relatorios, turmas, exibindo, anzeige, presenze,
+    attendance, anwesenheit, presences, asistencia, presencas, entries, eintrage, eintragen, entrees, registros,
+    elementi, elementos, results, ergebnisse, resultats, resultados, risultati""")
+"""What stands on the buttons and in the menu of a page that is copied whole: ``Save   Cancel``."""
+
 GREETINGS = word_set("""
     hi, hello, dear, hey, oi, thanks, thank, regards, cheers, sincerely, hola, gracias, saludos, estimada, estimado,
     bonjour, salut, merci, cordialement, chers, cheres, hallo, danke, liebe, lieber, gruss, ciao, grazie, saluti,
     ola, buongiorno, obrigado, obrigada, estimados, estimadas, caros, caras, prezados, welcome, willkommen,
-    bienvenue, bienvenidos, bienvenidas, benvenuti, benvenute, bem-vindos, bem-vindas, boas-vindas""")
+    bienvenue, bienvenidos, bienvenidas, benvenuti, benvenute, bem-vindos, bem-vindas, boas-vindas,
+    hiya, coucou, bonsoir, moin, servus, salve, buenas""")
 """First words of a line of a letter."""
 
 GREETING_PHRASES = word_set("""
     good morning, good afternoon, good evening, hi all, hello all, guten morgen, guten tag, sehr geehrte, buenos
-    dias, buenas tardes, bom dia, boa tarde, buon giorno, buona sera""")
+    dias, buenas tardes, bom dia, boa tarde, boa noite, buon giorno, buona sera, guten abend, hi there, hello there""")
 """Two words that open a letter."""
 
 DEARS = word_set("""
     dear, hi, hello, hey, liebe, lieber, hallo, chere, cher, bonjour, salut, querida, querido, estimada, estimado,
-    hola, cara, caro, carissima, carissimo, gentile, egregio, ciao, prezada, prezado, ola, oi, beste, lieve, hoi,
-    dag, geachte""")
+    hola, hiya, coucou, bonsoir, moin, servus, salve, cara, caro, carissima, carissimo, gentile, egregio, ciao, prezada,
+    prezado, ola, oi, beste, lieve, hoi, dag, geachte""")
 """Words before the name of whom a letter is for; some are names, so the lines around must tell."""
 
 MAIL_LABELS = word_set("""

@@ -26,6 +26,7 @@ from namewright.roster.heading_words import (
     BESIDE_CLASS,
     CHILDREN,
     CLASS_OPENINGS,
+    COLOUR_FORMS,
     COLOURS,
     DATED_OPENINGS,
     ENDS,
@@ -35,6 +36,7 @@ from namewright.roster.heading_words import (
     LISTS,
     MAIL_LABELS,
     MANY_ADULTS,
+    ON_SCREENS,
     OUR,
     OVER_NAMES,
     PHONES,
@@ -222,12 +224,18 @@ def _reason_by_words(words: list[str], text: str) -> Message | None:
     dated = ends or days or _is_of_class_words(text)
     several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
     named = _opens_with_a_marked_name(text) or _is_a_name_with_figures(first, rest)
-    if dated or (several and all(map(is_heading_word, words)) and not named):
+    if dated or (several and not named and (all(map(is_heading_word, words)) or _is_of_a_screen(words))):
         return message("roster.heading_only")
     if "," not in text and is_of_a_day(strip_numbering(text)):
         return message("roster.sentence")
     printed = first in PRINTED and (_ends(rest) if not is_given(first) else _is_dated_print(rest))
     return message("roster.heading_remark") if printed else None
+
+
+def _is_of_a_screen(words: list[str]) -> bool:
+    """Say whether words are buttons or the menu of a page: ``Save   Cancel``, ``Showing 1–5 of 5``."""
+    of = OF_THE | {"von", "sur", "su"} if any(map(str.isdigit, "".join(words))) else frozenset[str]()
+    return all(word in ON_SCREENS or word in of or is_heading_word(word) for word in words)
 
 
 def _words(text: str) -> list[str]:
@@ -389,10 +397,17 @@ def _is_of_class_words(text: str) -> bool:
 
 
 def _is_a_coloured_room(text: str) -> bool:
-    """``Sala verde``: a word for a room and a colour in small letters, as no child's names are written."""
-    first, *rest = text.split()
-    return len(rest) == 1 and first[0].isupper() and rest[0].islower() and (
-        fold(first) in CLASS_OPENINGS and fold(rest[0]) in COLOURS)
+    """``Roter Tisch``, ``Red table 2``, ``Sala verde``: a word for a room or a group and a colour, in either order.
+
+    In capitals both may be a child's names: ``Rosa Mesa``.
+    """
+    words = text.rstrip("0123456789 ").split()
+    if len(words) != _FEW or not words[0][0].isupper():
+        return False
+    folded = {*map(fold, words)}
+    if folded.isdisjoint(CLASS_OPENINGS | PLACES) or folded.isdisjoint(COLOURS | COLOUR_FORMS):
+        return False
+    return words[1].islower() or not (is_given(words[0]) and is_family(words[1]))
 
 
 def _names_a_class(words: list[str]) -> bool:
