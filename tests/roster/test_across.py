@@ -155,3 +155,10 @@ def test_a_family_called_as_a_title_stands_among_names_across(title: str, way: s
             (way, "a piedi", "linea 2", "auto", "auto"))
     read = read_roster("\n".join(map(" | ".join, rows))).children
     assert [child.practice for child in read] == ["Silvia", "Leandro", "Julia", "Leo"]
+
+
+@pytest.mark.parametrize("signed", ["Teacher, room 2", "Educadora, sala 2", "Erzieherin, Raum 2", "Mme Vost, salle 2"])
+def test_the_first_of_several_names_in_a_line_over_who_signs_it_is_kept(signed: str) -> None:
+    names = ("Dolores Tarn", "Eric Vost", "Isabel Lind", "Laura Berg", "Adam Brae")
+    assert [child.practice for child in read_roster(f"{', '.join(names)}\n{signed}").children] == [
+        name.split()[0] for name in names]

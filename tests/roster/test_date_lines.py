@@ -63,6 +63,7 @@ def test_a_name_is_no_day_in_figures(text: str) -> None:
 
 
 @pytest.mark.parametrize(("text", "names"), [
+    ("lundi 1/12 Mauro\nmardi 2/12  Marco\njeudi 3/12 June", ["Mauro", "Marco", "June"]),
     ("mardi 5/12 Dom\njeudi 7/12 Léa\nvendredi 8/12 Jules", ["Dom", "Léa", "Jules"]),
     ("martes 5/12 Sol\njueves 7/12 Mar\nviernes 8/12 Ana", ["Sol", "Mar", "Ana"]),
     ("Monday 5/12 Sol\nTuesday 6/12 Sam\nFriday 9/12 Mia", ["Sol", "Sam", "Mia"]),

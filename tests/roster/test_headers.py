@@ -354,3 +354,14 @@ def test_further_given_names_that_are_counted_beside_a_first_one_are_middle_name
 def test_whose_mother_somebody_is_tells_the_child(title: str) -> None:
     text = f"{title}\tmother\tphone\nMira Vost\tJo\t555-0143\nXobrel Tarn\tIda\t555-0190\nLeo Quix\tAnna\t555-0191"
     assert [child.practice for child in read_roster(text).children] == ["Mira", "Xobrel", "Leo"]
+
+
+@pytest.mark.parametrize("titles", [
+    ("Nome", "Presente", "Falta", "Atraso"), ("Nome", "Presente", "Assente", "Ritardo"), ("Nombre", "Asiste", "Falta")])
+def test_what_a_register_says_beside_one_title_of_names_is_a_title(titles: tuple[str, ...]) -> None:
+    text = "\n".join(("\t".join(titles), "Xobrel, Mira\t✓\t\t", "Talvo, Leo\t\t✓\t", "Marlik, Ada\t✓\t\t"))
+    assert [child.practice for child in read_roster(text).children] == ["Mira", "Leo", "Ada"]
+
+
+def test_a_child_beside_what_a_register_says_is_no_title() -> None:
+    assert header_roles(("Nome", "Presente")) is None and header_roles(("Vost", "Presente", "Falta")) is None

@@ -45,6 +45,7 @@ HEADINGS = [
     ("Aggiornato al 3 settembre", "in Italian"),
     ("Nombre d'élèves : 24", "how many there are"), ("Subs: please note", "a note to a colleague"),
     ("Bitte nicht verteilen", "a note in German"), ("Nota: no compartir", "a note in Spanish"),
+    ("Educadora, sala 2", "who signs, and where"), ("Erzieherin, Raum 2", "the same in German"),
     ("Ciao Rita", "a greeting"), ("Coucou Rita,", "one in French"), ("Servus Rita", "one in Austria"),
     ("Save   Cancel", "what stands on buttons"), ("Speichern   Abbrechen", "in German"),
     ("Salva   Annulla", "in Italian"),

@@ -53,6 +53,9 @@ def from_names_across(lines: Sequence[Line]) -> list[Line]:
                 row is top or _are_names(row.cells, least=1))]
             below = [row for row in rows if top and row.at > top.at and row not in tops]
             kept = [row for row in below if _is_of_the_child(row.label)]
+            longest = max((len(row.cells) for row in below), default=0)
+            if delimiter == "," and top and longest < _MOSTLY * len(top.cells):
+                continue  # names in one line, over who signs it: Teacher, room 2
             if top and header_role(top.label) and kept:
                 return list(_turned(lines, {row.at: row for row in rows}, top, kept))
             if (top and _is_listed(top, rows, below)) or (

@@ -56,11 +56,17 @@ def is_a_date(text: str) -> bool:
 
 @keeps_names(1024)
 def ends_in_a_name(text: str) -> bool:
-    """Say whether a name with a capital stands right behind a day and its date: ``mardi 5/12 Dom``."""
+    """Say whether a name with a capital stands right behind a day and its date: ``mardi 5/12 Dom``.
+
+    Behind a date in figures a month is one, too: ``mardi 2/12 Marco``.
+    """
     *_, day, date, name = ["", "", "", *text.split()]
-    figures = IN_FIGURES.fullmatch(date) or _NUMBER.fullmatch(date.rstrip("."))
-    return bool(figures) and fold(day).strip(_EDGES) in ANY_DAYS and name.istitle() and fold(name) in ANY_DAYS and (
-        is_given(name) and fold(name)[:_SHORT] != fold(day)[:_SHORT])
+    figures = IN_FIGURES.fullmatch(date)
+    if not (figures or _NUMBER.fullmatch(date.rstrip("."))) or fold(day).strip(_EDGES) not in ANY_DAYS:
+        return False
+    again = fold(name)[:_SHORT] == fold(day)[:_SHORT]
+    said = (fold(name) in ANY_DAYS and not again) or (figures is not None and fold(name) in MONTHS - ANY_DAYS)
+    return said and name.istitle() and is_given(name)
 
 
 @keeps_names(1024)

@@ -27,7 +27,8 @@ DAY_WORDS = word_set("""
     riposo, nanna, gioco, giochi, doposcuola, pulmino, aiutanti, prova, gita, festa, compleanni, chegada,
     acolhimento, saida, pequeno-almoco, lanche, almoco, recreio, roda, leitura, escrita, ginastica, historia,
     conto, cantinhos, sesta, brincadeira, brincadeiras, jogo, jogos, prolongamento, carrinha, ajudantes, cantina,
-    passeio, aniversarios, aulas, religion, religione, religiao, ethics, ethik, ethique, etica, valores""")
+    passeio, aniversarios, aulas, religion, religione, religiao, ethics, ethik, ethique, etica, valores,
+    carnival, carnaval, carnevale, karneval, fasching, halloween, weihnachten, christmas, navidad""")
 """What a class does, where it goes, and how a day is called."""
 
 DAY_PHRASES = word_set("""

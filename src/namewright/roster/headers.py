@@ -42,7 +42,19 @@ from namewright.roster.header_words import (
 )
 from namewright.roster.heading_words import COLOURS
 from namewright.roster.known import is_family, is_given, is_known
-from namewright.roster.vocabulary import DAYS, GROUPS, HANDS, MONTHS, NAME_ROLES, OF_THE, OTHER_PEOPLE, Role, fold
+from namewright.roster.vocabulary import (
+    ATTENDANCE,
+    DAYS,
+    GROUPS,
+    HANDS,
+    MONTHS,
+    NAME_ROLES,
+    OF_THE,
+    OTHER_PEOPLE,
+    STATES,
+    Role,
+    fold,
+)
 from namewright.settings import Hand
 from namewright.store import keeps_names
 
@@ -83,7 +95,7 @@ def header_roles(cells: Sequence[str], *, ruled: bool = False) -> tuple[Role, ..
     known = _with_further_given(cells, _without_second_persons(cells, _without_second_names(cells, known)))
     count = sum(role is not None for role in known)
     if not NAME_ROLES.intersection(known) or not (
-        ruled or _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled))
+        ruled or _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled)) or _are_states(cells, known)
     ):
         return None
     known = _called_for_given(_of_the_child(cells, known))
@@ -346,6 +358,12 @@ def _tries(words: str) -> Iterator[str]:
 
 def _without_child(words: str) -> str:
     return " ".join(word for word in words.split() if word not in ABOUT_THE_CHILD)
+
+
+def _are_states(cells: Sequence[str], known: Sequence[Role | None]) -> bool:
+    """Say whether two titles or more are what a register says, and no other is unknown: ``Nome, Presente, Falta``."""
+    said = [fold(cell) for cell, role in zip(cells, known, strict=True) if cell and role is None]
+    return len(said) > 1 and all(word in ATTENDANCE or word in STATES for word in said)
 
 
 def _says_name(cells: Sequence[str], known: Sequence[Role | None]) -> bool:

@@ -137,12 +137,12 @@ ON_SCREENS = word_set("""
     nachrichten, berichte, start, startseite, klassen, classes, accueil, enregistrer, annuler, imprimer, exporter,
     suivant, precedent, retour, modifier, supprimer, fermer, ajouter, filtrer, trier, rechercher, parametres, envoyer,
     deconnexion, rapports, affichage, inicio, guardar, cancelar, imprimir, exportar, siguiente, anterior, volver,
-    editar, eliminar, cerrar, anadir, filtrar, ordenar, buscar, ajustes, enviar, salir, mensajes, informes, mostrando, clases,
-    salva, annulla, stampa, esporta, avanti, indietro, modifica, elimina, chiudi, aggiungi, filtra, ordina, cerca,
-    impostazioni, invia, esci, messaggi, rapporti, report, classi, salvar, gravar, seguinte, voltar, apagar, fechar,
-    adicionar, pesquisar, definicoes, configuracoes, sair, mensagens, relatorios, turmas, exibindo, anzeige, presenze,
-    attendance, anwesenheit, presences, asistencia, presencas, entries, eintrage, eintragen, entrees, registros,
-    elementi, elementos, results, ergebnisse, resultats, resultados, risultati""")
+    editar, eliminar, cerrar, anadir, filtrar, ordenar, buscar, ajustes, enviar, salir, mensajes, informes, mostrando,
+    clases, salva, annulla, stampa, esporta, avanti, indietro, modifica, elimina, chiudi, aggiungi, filtra, ordina,
+    cerca, impostazioni, invia, esci, messaggi, rapporti, report, classi, salvar, gravar, seguinte, voltar, apagar,
+    fechar, adicionar, pesquisar, definicoes, configuracoes, sair, mensagens, relatorios, turmas, exibindo, anzeige,
+    presenze, attendance, anwesenheit, presences, asistencia, presencas, entries, eintrage, eintragen, entrees,
+    registros, elementi, elementos, results, ergebnisse, resultats, resultados, risultati""")
 """What stands on the buttons and in the menu of a page that is copied whole: ``Save   Cancel``."""
 
 GREETINGS = word_set("""

@@ -185,6 +185,8 @@ def _reason_by_opening(words: list[str], text: str) -> Message | None:
         return message("roster.heading_remark")
     if first in TITLES and rest:
         return None if behind_an_adult(strip_numbering(text)) else message("roster.adult")
+    if first in TEACHERS and rest and all(map(is_beside_class, rest)):  # Educadora, sala 2
+        return message("roster.adult")
     if _CLASS_IN_FIGURES.fullmatch(text):
         return message("roster.heading_class")
     of_class = _names_a_class(words) or _is_ours(words) or _is_class_with_aside(text) or _is_a_coloured_room(text)
@@ -224,7 +226,8 @@ def _reason_by_words(words: list[str], text: str) -> Message | None:
     dated = ends or days or _is_of_class_words(text)
     several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
     named = _opens_with_a_marked_name(text) or _is_a_name_with_figures(first, rest)
-    if dated or (several and not named and (all(map(is_heading_word, words)) or _is_of_a_screen(words))):
+    screen = (several or not is_known(first)) and _is_of_a_screen(words)
+    if dated or (not named and (screen or (several and all(map(is_heading_word, words))))):
         return message("roster.heading_only")
     if "," not in text and is_of_a_day(strip_numbering(text)):
         return message("roster.sentence")
@@ -235,7 +238,8 @@ def _reason_by_words(words: list[str], text: str) -> Message | None:
 def _is_of_a_screen(words: list[str]) -> bool:
     """Say whether words are buttons or the menu of a page: ``Save   Cancel``, ``Showing 1–5 of 5``."""
     of = OF_THE | {"von", "sur", "su"} if any(map(str.isdigit, "".join(words))) else frozenset[str]()
-    return all(word in ON_SCREENS or word in of or is_heading_word(word) for word in words)
+    return not ON_SCREENS.isdisjoint(words) and all(
+        word in ON_SCREENS or word in of or is_heading_word(word) for word in words)
 
 
 def _words(text: str) -> list[str]:
