@@ -364,4 +364,5 @@ def test_what_a_register_says_beside_one_title_of_names_is_a_title(titles: tuple
 
 
 def test_a_child_beside_what_a_register_says_is_no_title() -> None:
-    assert header_roles(("Nome", "Presente")) is None and header_roles(("Vost", "Presente", "Falta")) is None
+    assert header_roles(("Nome", "Presente")) is None
+    assert header_roles(("Vost", "Presente", "Falta")) is None
