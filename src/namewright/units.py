@@ -26,9 +26,9 @@ def parse_length_mm(text: str) -> float:
     A bare number is millimetres. Raises Problem for anything else.
     """
     stripped = text.strip().replace("½", " 1/2").replace("¼", " 1/4").replace("¾", " 3/4").strip()
-    match = _LENGTH.fullmatch(_split_fraction(stripped))
+    match = _LENGTH.fullmatch(_split_fraction(stripped)) if len(stripped) <= _LONGEST else None
     unit = match["unit"].lower() if match else ""
-    if not match or len(stripped) > _LONGEST or unit not in _UNIT_MM or not (match["whole"] or match["num"]):
+    if not match or unit not in _UNIT_MM or not (match["whole"] or match["num"]):
         raise Problem("setting.length", text=text[:_LONGEST])
     from fractions import Fraction  # not at the top: lengths are typed in few runs
 

@@ -21,7 +21,7 @@ from namewright.roster.vocabulary import ANY_DAYS, fold, word_set
 _CLOCK = r"[0-9]{1,2}[:.h][0-9]{2}(?:[:.][0-9]{2})?(?:\s?Uhr|\s?[AaPp]\.?\s?[Mm]\.?)?"
 _DAY = r"(?:[0-9]{1,4}[./-][0-9]{1,2}(?:[./-][0-9]{1,4})?|(?P<day>[^\W\d_]{2,10})\.?)"
 _TIME = pattern(rf"\s*[\[(]?(?:{_DAY},?\s+(?:(?:at|um|à|a|às|alle|las)\s+)*)?{_CLOCK}[\])]?\s*")
-_WITH_TIME = pattern(rf"\s*([^\W\d_][^\d:;,|\t]{{1,39}}?)(?:\s*[,·•|–—-]\s*|\s+)"
+_WITH_TIME = pattern(rf"\s*([^\W\d_][^\d:;,|\t]{{1,39}}?)(?:\s*[,·•|–—-]\s*|(?<!\s)\s+)"
                      rf"[\[(]?(?:{_DAY},?\s+)?{_CLOCK}[\])]?\s*")
 _DAYS = ANY_DAYS | TODAY | word_set("yesterday, gestern, hier, ayer, ieri, ontem")
 _FEWEST, _MOST_WORDS, _MOST_ABOVE, _LONGEST = 3, 5, 2, 2_000

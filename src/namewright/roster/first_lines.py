@@ -24,7 +24,7 @@ from namewright.roster.vocabulary import ATTENDANCE, ATTENDANCE_BESIDE, fold
 
 _YEAR = pattern(r"(?<![0-9/.-])20[0-9]{2}\s?[/–-]\s?(?:20)?[0-9]{2}(?![0-9/.-])", needs="2")
 _DRAWN = pattern(r"\s*(?P<sign>[*=~_#+-]{2,})\s*[^\W_].*(?P=sign)\s*", needs="*=~_#+-")
-_ASIDE = pattern(r"\s+[-–—|/=]\s|[:(\[]|\s(?:->|→|>)\s")
+_ASIDE = pattern(r"\s[-–—|/=]\s|[:(\[]|\s(?:->|→|>)\s")
 _OF_THE_DAY = ATTENDANCE | ATTENDANCE_BESIDE
 _ENOUGH = 3  # lines below
 _MOST_ABOVE = 4  # lines over the children

@@ -17,7 +17,7 @@ from namewright.patterns import pattern
 from namewright.roster.known import ends_as_family, is_given, is_known, lean
 from namewright.roster.vocabulary import fold, word_set
 
-BOTH_BY_COMMA = pattern(r"[^,]*[^\W\d_][^,]*,[^,]*[^\W\d_][^,]*")
+BOTH_BY_COMMA = pattern(r"(?:[^\w,]|[\d_])*[^\W\d_][^,]*,(?:[^\w,]|[\d_])*[^\W\d_][^,]*")
 """Both parts of a name and one comma between them: ``Family, Given``."""
 
 
