@@ -131,6 +131,19 @@ def test_a_sister_s_name_beside_a_child_s_own_takes_nothing_of_it(home: Path, te
         assert "phr" not in book.roster_text()
 
 
+@pytest.mark.parametrize("told", ["Leavers: Zaphréa Quorndike", "Zaphréa Quorndike left us in May"])
+@pytest.mark.parametrize("everywhere", [False, True])
+def test_what_is_left_of_a_line_about_the_child_is_nobody(home: Path, told: str, everywhere: bool) -> None:
+    """Without the name, the rest of a line in a list that is kept whole was read as a child called Leavers."""
+    with Classbook.open(home / "class.db") as book:
+        book.update_roster(f"Given,Family\nZaphréa,Quorndike\nOdo,Vost\nMira,Quill\nTilo,Reed\n{told}\n", whole=True)
+        child, *others = book.children()
+        assert child.child.practice == "Zaphréa"
+        book.erase([child.id], also=[trace.key for trace in book.traces([child.id])] if everywhere else ())
+        assert [one.child.label for one in book.children()] == [one.child.label for one in others]
+        assert "phr" not in book.roster_text()
+
+
 def test_a_namesake_is_not_taken_for_the_child(home: Path) -> None:
     """Where another of the class has the same names, nothing said of that name is certain."""
     with Classbook.open(home / "class.db") as book:

@@ -103,7 +103,7 @@ def without_children(db: sqlite3.Connection, child_ids: Collection[int],
     The text is empty where no child would be left on it.
     """
     on_line = dict(db.execute("SELECT line, id FROM children WHERE left_at IS NULL"))
-    text, kept, moved = newest_roster(db)[1], [], {}
+    text, kept, moved, nobody = newest_roster(db)[1], [], {}, set()
     if not set(on_line.values()) - set(child_ids):
         return "", {}
     if set(child_ids).isdisjoint(on_line.values()):
@@ -115,8 +115,16 @@ def without_children(db: sqlite3.Connection, child_ids: Collection[int],
         kept.append(report.text)
         if report.child and child_id and report.child.line == report.line:
             moved[len(kept)] = child_id
-    text = "\n".join([*kept, ""])
+        elif report.child is None:
+            nobody.add(len(kept))
+    text = _without_new(kept, nobody, part)
     return (text if _reports(text, part) else ""), moved
+
+
+def _without_new(lines: list[str], nobody: Collection[int], part: NamePart) -> str:
+    """Return lines as a list, without those that were nobody's and are a child's now that others beside them go."""
+    now = {report.line for report in _reports("\n".join([*lines, ""]), part) if report.child}
+    return "\n".join(["" if at in now and at in nobody else line for at, line in enumerate(lines, 1)] + [""])
 
 
 def _reports(text: str, part: NamePart) -> tuple[LineReport, ...]:
@@ -130,7 +138,8 @@ def _reports(text: str, part: NamePart) -> tuple[LineReport, ...]:
 def _clean_list(text: str, part: NamePart, names: Sought, chosen: Collection[str]) -> str:
     """Return a list without the names, line by line; the children on it stay who they are.
 
-    A line of whose child another would be read then stays as it is, and is told as one where a name stands.
+    A line of whose child another would be read then stays as it is, and is told as one where a name stands. One of
+    nobody that would then be a child's goes: what is left of ``Leavers: Zaphréa Quorndike`` names nobody.
     """
     reports, lines = _reports(text, part), []
     for report in reports:
@@ -138,7 +147,7 @@ def _clean_list(text: str, part: NamePart, names: Sought, chosen: Collection[str
         lines.append("" if here and report.outcome is Outcome.LEFT_OUT else
                      without(report.text, names.may if here else names.surely, _own(report.child)))
     now = {report.line: report.child for report in _reports("\n".join([*lines, ""]), part)}
-    kept = [line if report.child is None or now.get(report.line) == report.child else report.text
+    kept = [line if now.get(report.line) == report.child else report.text if report.child else ""
             for line, report in zip(lines, reports, strict=True)]
     return "\n".join([*kept, ""]) if kept else ""
 
