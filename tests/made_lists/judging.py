@@ -56,7 +56,8 @@ class Tally:
 
 
 WRONG = ("lost", "merged", "remark", "extra", "wrong", "unsaid", "asked", "waiting")
-_ONE_QUESTION = ("roster.two_readings", "roster.two_wholes", "roster.two_people")
+_ONE_QUESTION = ("roster.two_readings", "roster.two_wholes", "roster.two_people", "roster.two_named",
+                 "roster.two_words")
 
 
 def judge(made: Made, read: Callable[[str], Roster] = read_roster) -> Counter[str]:

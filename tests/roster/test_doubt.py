@@ -38,6 +38,12 @@ def test_a_line_that_names_two_people_is_asked_about(form: str) -> None:
     assert _asked(_each(form)) == len(_CHILDREN)
 
 
+def test_a_line_that_is_a_name_alone_among_these_is_a_child() -> None:
+    """It was told to hold several names."""
+    roster = read_roster(f"{_each('{grown_up} signed the form for {child} Vost')}\n7. Tom Berg")
+    assert [(child.given, child.line) for child in roster.children] == [("Tom", 7)]
+
+
 def test_dates_and_sums_about_two_people_are_asked_about() -> None:
     assert _asked(_each("{time}\n{grown_up}\nLunch {child} Vost\n12.00")) >= len(_CHILDREN)
 

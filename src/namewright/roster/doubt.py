@@ -78,11 +78,14 @@ def doubted(drafts: list[Draft], found: Unfolded, typed: Sequence[str]) -> list[
     if len(made) < max(_FEWEST, _MOSTLY * entries):
         return drafts
     unsure = {found.lines[draft.row.line].origin for draft in drafts if draft.outcome is Outcome.LEFT_OUT}
-    if not (_name_others(made, typed) or _repeat(made, typed) or _are_parted(made, typed)
-            or _are_blocks(made, unsure, typed)):
+    if _repeat(made, typed) or _are_blocks(made, unsure, typed):
+        asked = {*made}
+    elif _name_others(made, typed) or _are_parted(made, typed):
+        asked = {at for at, of in made.items() if not _is_whole(of, typed[at])}
+    else:
         return drafts
     return [Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
-            if draft.entry and found.lines[draft.row.line].origin in made else draft for draft in drafts]
+            if draft.entry and found.lines[draft.row.line].origin in asked else draft for draft in drafts]
 
 
 def _made(drafts: Sequence[Draft], found: Unfolded, typed: Sequence[str]) -> dict[int, _Made]:
@@ -110,6 +113,11 @@ def _took_somebody_off(line: Line) -> bool:
     """Say whether what a rule took off a line names somebody: it knew who is the child."""
     return any(note.key == "roster.remark" and any(map(str.isupper, str(word))) for note in line.notes
                for _, word in note.fields)
+
+
+def _is_whole(of: _Made, text: str) -> bool:
+    """Say whether a line is one name and nothing else, one to go by neither: nobody stands beside it."""
+    return {*_words(strip_numbering(text))} <= {*map(fold, of.name)}
 
 
 def _common(lines: Collection[int], typed: Sequence[str], made: int) -> frozenset[str]:

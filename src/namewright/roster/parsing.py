@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from pathlib import Path
+from types import MappingProxyType
 
 from namewright.message import Message, message, together
 from namewright.named_tuples import NamedTuple
@@ -18,6 +19,7 @@ from namewright.roster.capitals import is_titled
 from namewright.roster.children import Child, LineReport, Outcome, Roster, RosterError
 from namewright.roster.columns import Table
 from namewright.roster.doubt import doubted
+from namewright.roster.free_text import SEVERAL
 from namewright.roster.judge import Judge
 from namewright.roster.kept import read_alike
 from namewright.roster.labels import labels
@@ -29,6 +31,7 @@ from namewright.roster.row_drafts import Draft, draft_rows, note_repeats, one_of
 from namewright.roster.rows import ONE_EACH, Entry
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
+from namewright.roster.two_named import Two, answered, question, two_on_each
 from namewright.roster.unfolding import Unfolded, unfold
 from namewright.roster.vocabulary import Role
 from namewright.settings import NamePart
@@ -44,14 +47,17 @@ _KEPT_CHARACTERS = 250_000
 class _Rows(NamedTuple):
     """A text whose rows are read and not yet settled: its lines cleaned and as typed, how they are laid out.
 
-    ``own`` says that it is a table of ours, of which nothing is judged.
+    ``typed`` are the lines as they are told, ``lines`` those of the text; ``own`` says that it is a table of ours, of
+    which nothing is judged; ``two`` are the people on lines (0-based) that name two each.
     """
 
     clean: Sequence[Tidied]
     typed: Sequence[str]
     found: Unfolded
     drafts: Sequence[Draft]
+    lines: Sequence[str]
     own: bool = False
+    two: Mapping[int, Two] = MappingProxyType({})
 
 
 def read_roster(
@@ -87,12 +93,13 @@ def _read(text: str, source: Message | str, part: NamePart, columns: str, names_
     drafts = note_repeats(each, unfolded)
     children = _children([draft for draft in drafts if draft.entry])
     reports = _reports(known.typed, known.clean, unfolded, drafts, children)
+    who = (question(known.two, lines),) if known.two else ()
     if not children:
-        raise RosterError(_no_children(source, reports), reports)
+        raise RosterError(who[0] if who else _no_children(source, reports), reports)
     if table.doubt:
         raise RosterError(_two_readings(table, unfolded), reports)
     same = [line.text for line in unfolded] == [line.text for line in known.clean]
-    notes = (*_columns_judged(table, children), *_child_judged(table, children),
+    notes = (*who, *_columns_judged(table, children), *_child_judged(table, children),
              *_comma_guessed(known.found.judge, unfolded, children), *told_once(drafts, known.found, children))
     return Roster(tuple(children.values()), reports, notes,
                   "" if same else "\n".join(report.text for report in reports))
@@ -102,10 +109,29 @@ def _rows(typed: tuple[str, ...], columns: str) -> _Rows:
     """Read a text as far as that is the same for every part of the name that is practised."""
     lines = [typed[0].removeprefix("\ufeff"), *typed[1:]] if typed else []  # a byte order mark is no part of a name
     clean = [scrub(line) for line in lines]
+    if columns and (asked := _rows_lately(typed, "")).two and (
+            parts := answered([line.text for line in clean], asked.two, columns)) is not None:
+        return _answered(asked, parts)
     if not columns and (own := own_table([line.text for line in clean])):
-        return _Rows(clean, lines, own.found, own.drafts, own=True)
+        return _Rows(clean, lines, own.found, own.drafts, lines, own=True)
     found = unfold([line.text for line in clean], columns)
-    return _Rows(clean, _typed(lines, clean, found.lines), found, doubted(draft_rows(found), found, lines))
+    drafts = doubted(draft_rows(found), found, lines)
+    return _Rows(clean, _typed(lines, clean, found.lines), found, drafts, lines, two=two_on_each(drafts, found, lines))
+
+
+def _answered(asked: _Rows, parts: Sequence[Line]) -> _Rows:
+    """Read the lines as it was answered where each names two people; one that names three waits as it did."""
+    still = {asked.found.lines[draft.row.line].origin for draft in asked.drafts
+             if SEVERAL in draft.notes}.difference(asked.two)
+    texts = [part.text for part in parts]
+    found = unfold(texts)
+    placed = [line._replace(origin=parts[line.origin].origin, notes=(*parts[line.origin].notes, *line.notes))
+              for line in found.lines]
+    drafts = [Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
+              if draft.entry and placed[draft.row.line].origin in still else draft
+              for draft in doubted(draft_rows(found), found, texts)]
+    return _Rows(asked.clean, _typed(asked.lines, asked.clean, placed), found._replace(lines=placed), drafts,
+                 asked.lines)
 
 
 # What was read a moment ago is not read again: a list is read as it is typed, tried and saved.

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from threading import BoundedSemaphore
@@ -14,7 +14,7 @@ from flask import g
 from namewright.classbook.enrol import Recognised
 from namewright.classbook.known_lines import read_known
 from namewright.classbook.who import Known
-from namewright.message import Message, Problem, message
+from namewright.message import Field, Message, Problem, message
 from namewright.roster.children import Child, LineReport, RosterError
 from namewright.roster.parsing import LIST, read_roster
 from namewright.settings import NamePart
@@ -31,18 +31,18 @@ _places = BoundedSemaphore(2)  # for long lists, so that whoever sends many of t
 _FEW = 2  # notes alike that still stand on their own lines
 _SHOWN = 4  # names of a column that is asked about
 _UNUSED = "roster.columns"
-_ASKED = ("roster.two_readings", "roster.two_wholes", "roster.two_people")
-_ANSWERS = (("first", "columns"), ("second", "or_columns"), ("everyone", "all_columns"))
+_OF_COLUMNS = frozenset({"roster.two_readings", "roster.two_wholes", "roster.two_people"})
+_OF_LINES = frozenset({"roster.two_named", "roster.two_words"})
+_ALL = "all_columns"
+_ONE = ("one_columns", "turned_columns")  # both names are one child's: its given name stands first, or second
+_EVERYONE = message("web.list.all_children")
 
 
 @dataclass(frozen=True, slots=True)
 class Turn:
-    """One way to read two columns of names: which holds the name to practise, what to send, and the first names.
+    """One way to read two columns of names, or two names on each line: what to press, to send, and the first names."""
 
-    ``column`` is 0 where every name is a child's.
-    """
-
-    column: int
+    said: Message
     columns: str
     names: tuple[str, ...]
 
@@ -79,14 +79,34 @@ class Reading:
         return [(note, count) for note, count in counts.items() if count > max(_FEW, self.children / 2)]
 
     @property
-    def turns(self) -> tuple[Turn, ...]:
-        """Return the ways to read two columns of names, where that is asked."""
-        told = dict(self.problem.fields) if self.problem is not None and self.problem.key in _ASKED else {}
-        return tuple(self._turn(int(str(told.get(at, 0))), str(told[said])) for at, said in _ANSWERS if told)
+    def two_named(self) -> Message | None:
+        """Return the question who is the child on lines of two names, where one answer holds for all of them."""
+        told = (*self.notes, *([self.problem] if self.problem else []))
+        return next((note for note in told if note.key in _OF_LINES), None)
 
-    def _turn(self, column: int, columns: str) -> Turn:
+    @property
+    def turns(self) -> tuple[Turn, ...]:
+        """Return the ways to read two columns of names, or two names on each line, where that is asked."""
+        if self.two_named:
+            return tuple(self._turns_of_lines(dict(self.two_named.fields)))
+        if self.problem is None or self.problem.key not in _OF_COLUMNS:
+            return ()
+        told = dict(self.problem.fields)
+        return (*(self._turn(str(told[said]), message("web.list.this_column", column=told[at]))
+                  for at, said in (("first", "columns"), ("second", "or_columns"))),
+                *((self._turn(str(told[_ALL]), _EVERYONE),) if _ALL in told else ()))
+
+    def _turns_of_lines(self, told: Mapping[str, Field]) -> Iterator[Turn]:
+        yield self._turn(str(told["columns"]), message("web.list.first_named"))
+        yield self._turn(str(told["or_columns"]), message("web.list.second_named"))
+        yield self._turn(str(told[_ALL]), _EVERYONE)
+        for key, name in zip(_ONE, (f"{told['one']} {told['other']}", f"{told['other']} {told['one']}"), strict=True):
+            if key in told:
+                yield self._turn(str(told[key]), message("web.list.one_named", name=name))
+
+    def _turn(self, columns: str, said: Message) -> Turn:
         found = read(self.text, NamePart.GIVEN, columns=columns)
-        return Turn(column, columns, tuple(report.child.practice for report in found.lines
+        return Turn(said, columns, tuple(report.child.practice for report in found.lines
                                          if report.child and report.opens_child)[:_SHOWN])
 
     def _said_once(self, note: Message) -> bool:

@@ -42,7 +42,7 @@ from namewright.web.list_draft import (
     trial,
     tried,
 )
-from namewright.web.list_questions import ways_on
+from namewright.web.list_questions import Sorted, ways_on
 from namewright.web.list_reading import Reading, read
 from namewright.web.list_same import keeps, meant, with_answer
 from namewright.web.list_spelling import spelled
@@ -85,9 +85,18 @@ def _shown(seen: _Seen) -> dict[str, object]:
     update, names = tried(now, reading)
     reading = reading.as_known(known_more(update, reading))
     found = reading.sorted(settled, known(update), update.ids if update else ())
+    two = reading.two_named if found.needs else None  # where each line was looked at before, nothing is asked
     return {"reading": reading, "draft": now, "sorted": found, "seen": seen, "unsaved": is_unsaved(now), "mark": mark,
+            "two": two, "turns": reading.turns if two or not reading.two_named else (), "needed": _needed(two, found),
             "leaving": tuple(names[one] for one in update.left) if update else (),
             "without_page": reading.without_page(found.tidied)}
+
+
+def _needed(two: Message | None, found: Sorted) -> Message | None:
+    """Return what needs a person: one answer for all lines of two names, or lines one by one."""
+    if two:
+        return message("web.list.one_answer", count=two["count"])
+    return message("web.list.needs", count=len(found.needs)) if found.needs else None
 
 
 # --- reading -------------------------------------------------------------------------------------------
@@ -112,7 +121,9 @@ def read_again() -> str | tuple[str, int] | Response:
 
 def _in_the_way(reading: Reading) -> list[Message]:
     """Return what keeps a list from being a class; where a button of the page answers it, that is said."""
-    return [message("web.list.choose_column") if reading.turns else reading.problem] if reading.problem else []
+    if reading.problem and reading.turns:
+        return [message("web.list.choose_named" if reading.two_named else "web.list.choose_column")]
+    return [reading.problem] if reading.problem else []
 
 
 def _typed() -> Draft:
