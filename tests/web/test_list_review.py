@@ -364,6 +364,49 @@ def test_which_of_two_people_is_the_child_is_answered_by_a_button(visitor: Visit
     assert list_shown(visitor, list_typed(visitor)).count("Which column") == 0
 
 
+TWO = ("Jo Vost: Ana Lind\nMira Tarn: Petra Groß\nLeo Zell: Karl Wick\nAva Oskin: Hugo Pell\n"
+       "Noah Birk: Nora Senn")
+
+
+@pytest.mark.parametrize(("columns", "kept"), [
+    ("name,other", ["Jo", "Mira", "Leo", "Ava", "Noah"]), ("other,name", ["Ana", "Petra", "Karl", "Hugo", "Nora"]),
+    ("name,name", ["Jo", "Ana", "Mira", "Petra", "Leo", "Karl", "Ava", "Hugo", "Noah", "Nora"])])
+def test_two_names_on_each_line_are_one_question_with_a_button_for_all(visitor: Visitor, columns: str,
+                                                                       kept: list[str], class_file: Path) -> None:
+    """The answer is saved, and the list asks no more when it is opened again."""
+    page = list_shown(visitor, TWO)
+    assert page.count("On 5 lines there are two names. Who is the child?") == 1
+    assert "One answer settles 5 lines" in page
+    assert "Or answer line by line" in page
+    assert f'value="{columns}"' in page
+    assert f"{', '.join(kept[:4])} …" in page
+    answered = list_shown(visitor, TWO, columns=columns)
+    assert f"{len(kept)} children were found." in answered
+    assert "Who is the child?" not in answered
+    visitor.keep(list_typed(visitor))
+    with Classbook.open(class_file) as book:
+        assert [one.child.practice for one in book.children()] == kept
+    assert "Who is the child?" not in unescape(visitor.get("/class/list").text)
+
+
+def test_saving_two_names_a_line_unanswered_says_what_to_press(visitor: Visitor) -> None:
+    answer = visitor.get(visitor.post("/class/list", {"text": TWO}).location).get_data(as_text=True)
+    assert "--columns" not in answer
+    assert "Please press below who is the child." in answer
+
+
+def test_two_names_a_line_that_were_looked_at_are_asked_about_no_more(visitor: Visitor, class_file: Path) -> None:
+    """Saved as no children beside those who are: the same list opened again has no question."""
+    text = f"{TWO}\nTom Berg\nIda Wren"
+    assert "On 5 lines there are two names. Who is the child?" in list_shown(visitor, text)
+    visitor.post("/class/list", {"text": text, "based": visitor.based(), "practise": "given", "whole": "1"})
+    assert labels(class_file) == ["Tom", "Ida"]
+    page = unescape(visitor.get("/class/list").text)
+    assert "Jo Vost: Ana Lind" in page
+    assert "Who is the child?" not in page
+    assert "One answer settles" not in page
+
+
 ROWS = """ID,First name,Last name,Birthday,Guardian First Name
 40100,Katla,Pruner,3/4/2021,Orla
 40100,Katla,Pruner,3/4/2021,Ned

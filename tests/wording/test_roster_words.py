@@ -140,6 +140,7 @@ def all_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> tuple[Message, 
     shut.write_text("Xeno")
     made = [_made(text, source, part) for text in LISTS for source, part in
             zip((PASTED, message("roster.list"), message("roster.name")), NamePart, strict=True)]
+    made += [read_roster("Mia Chen: Anna Bell\nLeo Park: Ruth Olmo\nZoe Wren: Ida Rook", columns="name,other")]
     made += [_made(data, source) for data in _files() for source in (FILE, "wren.xlsx")]
     made += [_refused(path) for path in (tmp_path, tmp_path / "none.txt", tmp_path / "a\0b", Path("/dev/null"))]
     with monkeypatch.context() as patch:
