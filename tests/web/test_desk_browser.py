@@ -607,6 +607,28 @@ def test_the_panel_of_a_child_no_longer_shown_does_not_come_back(class_file: Pat
 
 
 @pytest.mark.long
+@pytest.mark.parametrize("typed", ["25", ""])
+def test_what_is_typed_into_a_child_who_is_left_while_it_is_kept_is_a_change(class_file: Path, program: Program,
+                                                                             new_page: NewPage, typed: str) -> None:
+    """Another height, or none as before: it is told once the answer comes, and the next Keep keeps it."""
+    kept(class_file)
+    page = at_desk(new_page, program, "/class?child=2")
+    height_field(page).fill("24")
+    held = keep_held(page, "**/class/drafts")
+    height_field(page).fill(typed)
+    page.get_by_role("link", name="Bo", exact=True).click()
+    page.locator("[data-panel='5']").wait_for()
+    let_go(page, held)
+    page.locator("#rows [data-row='2']", has_text="24 mm").wait_for()
+    page.get_by_text("Changed and not kept yet: Kirrin.").wait_for()
+    page.get_by_role("button", name="Keep").click()
+    page.locator("#changes").wait_for(state="hidden")
+    page.get_by_text(KEPT).wait_for()
+    with Classbook.open(class_file) as book:
+        assert book.settings_of(2) == ({"line_height": typed} if typed else {})
+
+
+@pytest.mark.long
 def test_an_order_outlives_a_page_that_is_loaded_anew_at_once(class_file: Path, program: Program,
                                                               new_page: NewPage) -> None:
     """A to Z is kept though nobody waited for it."""

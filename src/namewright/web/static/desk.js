@@ -13,7 +13,7 @@ const listed = (names) => new Intl.ListFormat(document.documentElement.lang).for
 let chosen = say.chosen, page = 1, pages = 1, drawn = "";  // whose pages of which kind stand in the picture
 
 // --- what was changed and is not kept: the forms of children and of everyone, each as it was opened and as it is ---
-const drafts = new Map();  // scope -> {text, label}
+const drafts = new Map(), typed = new Map();  // scope -> {text, label}: the changed ones, and each as it was last
 const formOf = (scope) => one(`form[data-draft="${scope}"]`);
 const serial = (form) => {
   const data = new FormData(form);
@@ -31,6 +31,7 @@ function take(form) {  // what is kept are the fields as they came; what was typ
 function note(form) {
   const scope = form.dataset.draft, text = serial(form);
   const label = scope === "class" ? say.everyone : form.closest("[data-panel]").dataset.label;
+  typed.set(scope, { text, label });
   if (bare(text) === form.dataset.kept) drafts.delete(scope); else drafts.set(scope, { text, label });
   if (one("#bar-said .done")) tell("");
   tellChanges();
@@ -321,11 +322,21 @@ const keepAll = lively(async () => {
   const form = new FormData(bar), sent = new Map(drafts);
   form.delete("what"); form.delete("child");
   for (const [scope, draft] of sent) form.append("draft-" + scope, draft.text);
-  if (await post(say.keep, form, (html, ok) => { if (ok) sent.forEach(isKept); tellChanges(); tell(html); })) await refresh();
+  if (!await post(say.keep, form, (html, ok) => { if (ok) sent.forEach(isKept); tellChanges(); tell(html); })) return;
+  await Promise.all([...sent.keys()].filter((scope) => drafts.has(scope) && scope !== "class").map(follows));
+  await refresh();
 });
 function isKept({ text }, scope) {  // and no more than was sent: what was typed meanwhile is a change to it
-  const form = formOf(scope);
-  if (form) { form.dataset.kept = bare(text); note(form); } else if (drafts.get(scope)?.text === text) drafts.delete(scope);
+  const form = formOf(scope), now = typed.get(scope);
+  if (form) { form.dataset.kept = bare(text); note(form); } else if (bare(now.text) === bare(text)) drafts.delete(scope); else drafts.set(scope, now);
+}
+async function follows(scope) {  // a change to what was just kept is no older than that, whoever is shown by now
+  const answer = await fetch(say.base + "?" + new URLSearchParams({ child: scope, part: "panel" })), draft = drafts.get(scope);
+  const fresh = answer.ok && one("form[data-draft] [name=after]", new DOMParser().parseFromString(await answer.text(), "text/html"));
+  if (!fresh || !draft) return;
+  const text = new URLSearchParams(draft.text);
+  text.set("after", fresh.value);
+  for (const known of [drafts, typed]) known.set(scope, { ...draft, text: text.toString() });
 }
 one("[data-keep-all]").addEventListener("click", keepAll);
 one("[data-take-back]").addEventListener("click", async () => {
