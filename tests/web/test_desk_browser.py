@@ -371,8 +371,9 @@ def test_on_a_phone_the_page_stays_in_sight_of_its_controls(class_file: Path, pr
     expect(page.locator("#rows")).to_be_hidden()
     slider = page.get_by_role("slider", name="Space between letters")
     slider.scroll_into_view_if_needed()
+    before = page.evaluate("scrollY")
     page.mouse.wheel(0, 200)
-    page.wait_for_timeout(200)
+    until(page, f"scrollY > {before}")
     picture, bar = page.locator("#preview").bounding_box(), page.locator(".foot-bar").bounding_box()
     assert picture["y"] >= 0
     assert picture["y"] + picture["height"] < bar["y"]

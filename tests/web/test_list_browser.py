@@ -199,8 +199,10 @@ def test_what_is_on_its_way_arrives_before_the_list_is_saved(program: Program, n
     page.get_by_label("Your list").fill(CLEAN + "Ewan Marsh L")
     until(page, lambda: held)
     page.on("request", lambda request: sent.append(request) if request.method == "POST" else None)
+    page.evaluate("""() => document.addEventListener("submit", (event) => {
+      document.documentElement.dataset.saving = event.defaultPrevented ? "waits" : "sent"; })""")
     page.get_by_role("button", name="Save this class").click()
-    page.wait_for_timeout(700)
+    until(page, "document.documentElement.dataset.saving === 'waits'")
     assert not sent
     held[0].continue_()
     page.unroute("**/class/list/read*")

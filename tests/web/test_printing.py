@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import io
 import re
-import time
 from html import unescape
 from pathlib import Path
 from urllib.parse import urlencode
 
 import pytest
 from pypdf import PdfReader
-from webhelp import Visitor, finished, token_in
+from webhelp import Visitor, finished, soon, token_in
 
 from namewright.classbook import Classbook
 from namewright.making.request import Kind
@@ -164,13 +163,10 @@ def test_answers_name_the_pages_of_the_childrens_pdf(settled: Visitor) -> None:
 
 def _made(visitor: Visitor, where: str) -> list[str]:
     """Wait for both PDFs of an order; return their keys, the children's first."""
-    first, _, second = where.removeprefix("/print/").partition("?and_=")
-    for key in (first, second):
-        for _ in range(600):
-            if "data-finished" in visitor.get(f"/print/{key}/state").text:
-                break
-            time.sleep(0.05)
-    return [first, second]
+    keys = where.removeprefix("/print/").split("?and_=")
+    for key in keys:
+        soon(visitor, f"/print/{key}/state", "data-finished")
+    return keys
 
 
 def test_adults_pages_are_never_among_the_childrens(settled: Visitor) -> None:
@@ -189,11 +185,7 @@ def test_an_order_is_told_in_the_bar(settled: Visitor) -> None:
     """Asked for by the desk, an order leads to a part of a page: how far it is, then the PDF; or what is wrong."""
     begun = settled.post("/print", {"what": "sheets", "who": "all"}, Accept="text/x-part")
     where = unescape(re.findall(r'data-jobs="([^"]+)"', begun.text)[0])
-    for _ in range(600):
-        said = settled.get(where).text
-        if "data-finished" in said:
-            break
-        time.sleep(0.05)
+    said = soon(settled, where, "data-finished")
     assert "7 pages are ready." in said
     assert "<html" not in said
     (pdf,) = re.findall(r'href="(/print/[^"]+/pages.pdf)"', said)

@@ -228,11 +228,17 @@ def finished(visitor: Visitor, answer: TestResponse) -> str:
     """Wait until the PDF that an answer leads to is made; return the path of its page."""
     assert answer.status_code == 302, answer.text[:500]
     where = answer.headers["Location"].partition("?")[0]
-    ends = time.monotonic() + PATIENCE / 1000
-    while "data-finished" not in visitor.get(where + "/state").text:
-        assert time.monotonic() < ends, "the PDF was not made"
-        time.sleep(0.05)
+    soon(visitor, where + "/state", "data-finished")
     return where
+
+
+def soon(visitor: Visitor, path: str, words: str) -> str:
+    """Ask for a part of a page until it has some words, and return it."""
+    ends = time.monotonic() + PATIENCE / 1000
+    while words not in (said := visitor.get(path).text):
+        assert time.monotonic() < ends, f"never came: {words}"
+        time.sleep(0.05)
+    return said
 
 
 def until(page: Any, true: str | Callable[[], object]) -> None:
