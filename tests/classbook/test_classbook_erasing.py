@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from namewright.classbook import Classbook, ClassbookError, Seen
+from namewright.classbook.rosters import NewList
 from namewright.settings import Support
 
 LIST = "Room 9 - the Zaphrelle class\nZaphrelle Quorndike\nMira Quill\nTilo Reed\nAva Finch\nAva Moss\n"
@@ -19,8 +20,8 @@ def path(tmp_path: Path) -> Path:
     """A class in which one child has left a trace everywhere."""
     place = tmp_path / "class.db"
     with Classbook.open(place) as book:
-        book.update_roster(LIST + "Ottokar Blixby\n", whole=True)
-        book.update_roster(LIST, whole=True)
+        book.update_roster(NewList(LIST + "Ottokar Blixby\n", whole=True))
+        book.update_roster(NewList(LIST, whole=True))
         book.set_settings(1, {"keep_dots": "zq", "line_height": "30"}, who="RK")
         book.undo(1)
         book.set_settings(2, {"line_height": "24"}, who="RK")
@@ -127,7 +128,7 @@ def test_a_list_seen_before_is_not_kept_after(path: Path) -> None:
         seen_before = book.roster_id()
         book.erase([1])
         with pytest.raises(ClassbookError, match=r"classbook\.list_meanwhile"):
-            book.update_roster(LIST, after_roster=seen_before)
+            book.update_roster(NewList(LIST, after_roster=seen_before))
 
 
 def test_everyone_on_the_list_may_be_erased(path: Path) -> None:
@@ -142,8 +143,8 @@ def test_everyone_on_the_list_may_be_erased(path: Path) -> None:
 def test_a_name_over_two_lines_goes_whole(tmp_path: Path) -> None:
     """A cell in quotation marks may run over lines; all of them are the child's."""
     with Classbook.open(tmp_path / "class.db") as book:
-        book.update_roster('given,family,remark\nZaphrelle,Quorndike,"likes\nthe swing"\nMira,Quill,"is\nnew"\n',
-                           whole=True)
+        text = 'given,family,remark\nZaphrelle,Quorndike,"likes\nthe swing"\nMira,Quill,"is\nnew"\n'
+        book.update_roster(NewList(text, whole=True))
         mira = next(one.id for one in book.children() if one.child.given == "Mira")
         book.erase([one.id for one in book.children() if one.id != mira])
         assert [(one.id, one.child.given, one.child.line) for one in book.children()] == [(mira, "Mira", 2)]

@@ -7,6 +7,7 @@ import pytest
 from kept_class import names
 from namewright.classbook import Classbook, ClassbookError, Seen
 from namewright.classbook.enrol import NEW
+from namewright.classbook.rosters import NewList
 
 REST = "Tilo Reed\nAva Finch\nAva Moss\n"
 
@@ -22,11 +23,11 @@ def test_a_double_is_made_one_wherever_the_two_stand(book: Classbook, text: str,
     mira = names(book)["Mira"]
     book.set_settings(mira, {"hand": "left"})
     book.observe(mira, "2026-09-14", Seen([0], note="first"))
-    book.update_roster(f"Mira Vost\n{REST}", same={1: NEW})
+    book.update_roster(NewList(f"Mira Vost\n{REST}", same={1: NEW}))
     double = next(one.id for one in book.children() if one.child.family == "Vost")
     book.observe(double, "2026-10-14", Seen([0], note="second"))
     book.set_settings(double, {"hand": "right", "support": "light"})
-    book.update_roster(text, whole=whole)
+    book.update_roster(NewList(text, whole=whole))
     here = len(book.children())
     both = {mira, double} <= {one.id for one in book.children()}
     assert book.make_one(double, mira) == 1
@@ -37,7 +38,7 @@ def test_a_double_is_made_one_wherever_the_two_stand(book: Classbook, text: str,
     assert (book.child(mira).left is None) == ("Mira" in text)
     assert [one.child.practice for one in book.children()] == [
         line.split()[0] for at, line in enumerate(book.roster_text().splitlines())]
-    again = book.update_roster(book.roster_text(), whole=whole)
+    again = book.update_roster(NewList(book.roster_text(), whole=whole))
     assert (again.joined, again.left) == ((), ())
 
 
@@ -57,6 +58,6 @@ def test_what_a_list_says_to_be_one_child_is_one_however_the_class_has_the_name(
     text = f"Katie M.\n{REST}"
     katie = book.update_roster(text).joined[0]
     book.observe(katie, "2026-10-14", Seen([0], note="at the party"))
-    book.update_roster(text, same={1: kit})
+    book.update_roster(NewList(text, same={1: kit}))
     assert katie not in {one.id for one in book.children(left=True)}
     assert _noted(book, kit) == ["at the party"]

@@ -11,6 +11,7 @@ from namewright.classbook import Classbook
 from namewright.classbook import enrol as enrolling
 from namewright.classbook.enrol import NEW, Enrolment, enrol
 from namewright.classbook.records import BookChild
+from namewright.classbook.rosters import NewList
 from namewright.classbook.same_child import Kindred, Named, named
 from namewright.classbook.who import Known
 from namewright.roster.parsing import read_roster
@@ -155,7 +156,7 @@ def test_a_part_of_the_class_by_given_names_is_that_part() -> None:
 def test_a_child_who_is_here_goes_before_one_who_left_long_ago(book: Classbook) -> None:
     """Of two who may be meant the one on the list stays open to be asked, and nobody is lost."""
     book.update_roster("Mira Quill\nTilo Reed\nIvo\n")
-    book.update_roster("Mira Quill\nTilo Reed\nIvo Vost\nAva Finch\n", same={3: NEW})
+    book.update_roster(NewList("Mira Quill\nTilo Reed\nIvo Vost\nAva Finch\n", same={3: NEW}))
     update = book.update_roster("Mira Quill\nTilo Reed\nIvo\nAva Finch\n")
     asked = next(one for one in update.recognised if one.name == "Ivo")
     assert {one.shown for one in asked.known} == {"Ivo", "Ivo Vost"}
@@ -169,7 +170,7 @@ def test_a_double_without_anything_kept_goes_when_it_is_said_to_be_one_child(boo
     text = "Mira Vost\nTilo Reed\nAva Finch\nAva Moss\n"
     book.update_roster(text)
     assert len(book.children(left=True)) == 5
-    book.update_roster(text, same={1: mira})
+    book.update_roster(NewList(text, same={1: mira}))
     assert {one.id for one in book.children(left=True)} == set(names(book).values())
     assert book.child(mira).child.family == "Vost"
     assert book.child(mira).child.hand is Hand.LEFT
@@ -223,14 +224,14 @@ def test_both_names_changed_at_once_is_asked_by_a_birthday(book: Classbook) -> N
     head = "First name,Last name,Birthday,Guardian e-mail\n"
     rows = ["Mira,Quill,3/4/2021,o@quill.example\n", "Tilo,Reed,5/6/2021,p@reed.example\n",
             "Bo,Lindle,7/8/2021,b@lindle.example\n", "Wenna,Praske,9/9/2021,w@praske.example\n"]
-    book.update_roster(head + "".join(rows), whole=True)
+    book.update_roster(NewList(head + "".join(rows), whole=True))
     tilo = names(book)["Tilo"]
     text = head + rows[3] + rows[2] + rows[0] + "Jory,Hale,5/6/2021,p@reed.example\n"
-    update = book.update_roster(text, whole=True)
+    update = book.update_roster(NewList(text, whole=True))
     (asked,) = update.recognised
     assert (asked.name, [one.id for one in asked.known], asked.taken) == ("Jory Hale", [tilo], None)
     assert update.doubted == {tilo, *update.joined}
-    assert book.update_roster(text, whole=True, same={5: tilo}).returned == (tilo,)
+    assert book.update_roster(NewList(text, whole=True, same={5: tilo})).returned == (tilo,)
 
 
 class _OneByOne(Kindred):

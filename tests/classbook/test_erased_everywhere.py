@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 
 from namewright.classbook import Classbook, Seen
+from namewright.classbook.rosters import NewList
 from namewright.classbook.schema import MIGRATIONS, bring_up_to_date
 from namewright.cli import main
 from namewright.settings import Support
@@ -56,8 +57,8 @@ def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 def lived_in(path: Path, *, whole: bool) -> int:
     """Make a class, let it do everything, and return the number of the child."""
     with Classbook.open(path) as book:
-        book.update_roster(RICH.replace("Zaphréa", "Zaphréia"), whole=whole)
-        book.update_roster(RICH, whole=whole, who="Zaphréa’s mother")
+        book.update_roster(NewList(RICH.replace("Zaphréa", "Zaphréia"), whole=whole))
+        book.update_roster(NewList(RICH, whole=whole), who="Zaphréa’s mother")
         child, odo, mira, tilo = (one.id for one in book.children())
         book.set_class_settings({"title": "Zaphréa’s class"})
         book.set_class_settings({"title": "The Alder class"})
@@ -122,7 +123,7 @@ SISTERS = (
 def test_a_sister_s_name_beside_a_child_s_own_takes_nothing_of_it(home: Path, text: str) -> None:
     """Who stays keeps names and settings, cell by cell; where the sister's name stands alone is told, and goes."""
     with Classbook.open(home / "class.db") as book:
-        book.update_roster(text, whole=True)
+        book.update_roster(NewList(text, whole=True))
         child, *others = book.children()
         before = [(one.child.practice, one.child.given, one.child.family, one.child.hand) for one in others]
         assert book.erase([child.id], also=[trace.key for trace in book.traces([child.id])]).standing == ()

@@ -6,7 +6,7 @@ import pytest
 
 from namewright.classbook import Classbook
 from namewright.classbook.going_on import NOTHING_SAID, by_hand, is_other_script
-from namewright.classbook.rosters import Answers
+from namewright.classbook.rosters import Answers, NewList
 from namewright.classbook.who import Known
 from namewright.roster.parsing import read_roster
 from namewright.settings import Hand, NamePart, Support
@@ -58,7 +58,7 @@ def test_the_answer_stays_when_the_list_comes_again(book: Classbook, typed: str,
     """The same child by the same letters, nobody is asked, and switching the part of the name and back keeps it."""
     book.update_roster(f"{answered}\n{REST}")
     child = book.children()[0].id
-    update = book.update_roster(f"Room 9\n{REST}{typed}\n", whole=whole)
+    update = book.update_roster(NewList(f"Room 9\n{REST}{typed}\n", whole=whole))
     assert update.left == update.joined == update.recognised == update.notes == ()
     assert book.child(child).child.practice == practice == book.child(child).child.label
     book.set_class_setting("practise", "family")
@@ -71,7 +71,7 @@ def test_the_spelling_goes_with_the_child(book: Classbook) -> None:
     """Erased, neither spelling is in the bytes of the file."""
     book.update_roster(f"Mila Boeva\n{REST}")
     child = book.children()[0].id
-    book.update_roster(f"Мила Боева\n{REST}", whole=True)
+    book.update_roster(NewList(f"Мила Боева\n{REST}", whole=True))
     book.erase([child])
     data = book.path.read_bytes()
     assert not any(name.encode() in data for name in ("Mila", "Boeva", "Мила", "Боева"))
@@ -102,15 +102,15 @@ def _all_of(book: Classbook) -> dict[int, tuple[object, ...]]:
 @pytest.mark.parametrize("whole", [True, False])
 def test_a_list_that_says_less_takes_nothing_away(book: Classbook, whole: bool) -> None:
     """Accents, hyphens, what a child goes by, hand, support and line height stay when the office sends names alone."""
-    book.update_roster(FROM_HOME, whole=whole)
+    book.update_roster(NewList(FROM_HOME, whole=whole))
     before = _all_of(book)
-    update = book.update_roster(FROM_THE_OFFICE, whole=whole)
+    update = book.update_roster(NewList(FROM_THE_OFFICE, whole=whole))
     assert update.joined == update.left == ()
     assert _all_of(book) == before
     for part in ("family", "both", "given"):
         book.set_class_setting("practise", part)
     assert _all_of(book) == before
-    book.update_roster(FROM_THE_OFFICE, whole=whole)
+    book.update_roster(NewList(FROM_THE_OFFICE, whole=whole))
     assert _all_of(book) == before
 
 
@@ -141,7 +141,7 @@ def test_a_name_that_was_said_to_be_meant_so_is_taken_so(book: Classbook) -> Non
     """An adult may say of a line that the accent, or what the child goes by, is no more."""
     book.update_roster(FROM_HOME)
     names = ["Lusia", "Katherine", "Bo", "Anne-Marie", "Zoe", "Jürgen"]
-    book.update_roster(FROM_THE_OFFICE, answers=Answers(meant=frozenset({2, 5})))
+    book.update_roster(NewList(FROM_THE_OFFICE, answers=Answers(meant=frozenset({2, 5}))))
     assert [one.child.practice for one in book.children()] == names
     book.update_roster(FROM_THE_OFFICE)
     assert [one.child.practice for one in book.children()] == names
@@ -162,10 +162,10 @@ def test_a_whole_name_in_another_script_is_remembered(book: Classbook, whole: bo
     book.update_roster(f"Xiaoming Wang\n{REST}")
     child = book.children()[0].id
     in_chinese = f"{REST}王小明\n"
-    update = book.update_roster(in_chinese, whole=whole, same={4: child})
+    update = book.update_roster(NewList(in_chinese, whole=whole, same={4: child}))
     assert (child in update.stayed, update.joined) == (True, ())
     for text in (in_chinese, f"Wang, Xiaoming\n{REST}", in_chinese):
-        update = book.update_roster(text, whole=whole)
+        update = book.update_roster(NewList(text, whole=whole))
         assert (update.joined, update.left, update.recognised, update.notes) == ((), (), (), ())
         assert book.child(child).child.practice == "Xiaoming"
         assert book.child(child).child.family == "Wang"
@@ -173,7 +173,7 @@ def test_a_whole_name_in_another_script_is_remembered(book: Classbook, whole: bo
 
 def test_a_line_that_was_written_anew_keeps_its_name_in_the_other_script(book: Classbook) -> None:
     """Who spelled a name while the list was read is known by it next month; erased, it is in no byte of the file."""
-    book.update_roster(f"Xiaoming Wang\n{REST}", answers=Answers(also={1: "王小明"}))
+    book.update_roster(NewList(f"Xiaoming Wang\n{REST}", answers=Answers(also={1: "王小明"})))
     child = book.children()[0].id
     assert child in book.update_roster(f"王小明\n{REST}").stayed
     assert "王小明".encode() in book.path.read_bytes()
@@ -203,12 +203,12 @@ def test_a_slip_that_was_answered_for_is_known(book: Classbook) -> None:
     book.update_roster(f"Katla Pruner\n{REST}")
     child = book.children()[0].id
     slip = f"Katlla Pruner\n{REST}"
-    book.update_roster(slip, same={1: child}, answers=Answers(keeps=frozenset({1})))
+    book.update_roster(NewList(slip, same={1: child}, answers=Answers(keeps=frozenset({1}))))
     for text in (slip, f"Katla Pruner\n{REST}", f"Sefa Ilar\n{REST}Katlla Pruner\n", slip):
         assert book.update_roster(text).recognised == ()
         assert book.child(child).child.practice == "Katla"
         assert book.child(child).left is None
-    book.update_roster(slip, answers=Answers(meant=frozenset({1})))
+    book.update_roster(NewList(slip, answers=Answers(meant=frozenset({1}))))
     assert book.child(child).child.practice == "Katlla"
 
 
@@ -216,7 +216,7 @@ def test_another_child_of_a_name_that_was_changed_is_another(book: Classbook) ->
     """Who is Emma Vost now stays so when a second child comes who is called Emma Moss."""
     book.update_roster(f"Emma Moss\n{REST}")
     child = book.children()[0].id
-    book.update_roster(f"Emma Vost\n{REST}", same={1: child})
+    book.update_roster(NewList(f"Emma Vost\n{REST}", same={1: child}))
     update = book.update_roster(f"Emma Moss\nEmma Vost\n{REST}")
     assert len(update.joined) == 1
     assert book.child(child).child.family == "Vost"

@@ -10,6 +10,7 @@ import pytest
 from namewright.classbook import Classbook, Seen
 from namewright.classbook.growing import formed_lately, growth_of
 from namewright.classbook.records import Observation
+from namewright.classbook.rosters import NewList
 from namewright.classbook.stages import Stage
 from namewright.settings import Support
 
@@ -66,7 +67,7 @@ def test_notes_about_an_older_form_of_the_name_count_where_letters_agree(folder:
     """A corrected name keeps the days of the letters that stand where they stood."""
     with Classbook.open("class.db") as book:
         book.observe(1, "2026-09-01", Seen([0, 1]))
-        book.update_roster(book.roster_text().replace("Mira Quill", "Mina Quill"), same={1: 1})
+        book.update_roster(NewList(book.roster_text().replace("Mira Quill", "Mina Quill"), same={1: 1}))
         book.observe(1, "2026-09-08", Seen([2]))
         growth = growth_of("Mina", "Mina", book.observations(1))
     assert [len(track.days) for track in growth.tracks] == [2, 2, 1, 2]

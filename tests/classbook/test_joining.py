@@ -5,6 +5,7 @@ from __future__ import annotations
 from kept_class import names
 from namewright.classbook import Classbook, Seen
 from namewright.classbook.enrol import NEW
+from namewright.classbook.rosters import NewList
 from namewright.message import message
 
 TEXT = "Mira Vost\nTilo Reed\nAva Finch\nAva Moss\n"
@@ -15,7 +16,7 @@ def _doubled(book: Classbook) -> tuple[int, int]:
     mira = names(book)["Mira"]
     book.observe(mira, "2026-09-10", Seen([0]))
     book.set_settings(mira, {"hand": "left"})
-    book.update_roster(TEXT, same={1: NEW})
+    book.update_roster(NewList(TEXT, same={1: NEW}))
     double = names(book)["Mira"]
     assert double != mira
     book.observe(double, "2026-10-10", Seen([0, 1]))
@@ -27,7 +28,7 @@ def _doubled(book: Classbook) -> tuple[int, int]:
 def test_notes_of_both_names_stand_together(book: Classbook) -> None:
     """In the order of days; a setting that the first has stays, one that it lacks goes over, and so does a seat."""
     mira, double = _doubled(book)
-    update = book.update_roster(TEXT, same={1: mira})
+    update = book.update_roster(NewList(TEXT, same={1: mira}))
     assert [note.date for note in book.observations(mira)] == ["2026-09-10", "2026-10-10"]
     assert book.settings_of(mira) == {"hand": "left", "support": "light"}
     assert [set(pair[:2]) for pair in book.seats()] == [{mira, names(book)["Tilo"]}]
@@ -39,7 +40,7 @@ def test_notes_of_both_names_stand_together(book: Classbook) -> None:
 def test_nothing_of_the_double_outlives_an_erasing(book: Classbook) -> None:
     """What went over is the child's, and goes with the child."""
     mira, _ = _doubled(book)
-    book.update_roster(TEXT, same={1: mira})
+    book.update_roster(NewList(TEXT, same={1: mira}))
     book.erase([mira])
     data = book.path.read_bytes()
     assert not any(name.encode() in data for name in ("Mira", "Quill", "Vost", "2026-10-10"))

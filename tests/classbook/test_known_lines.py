@@ -6,7 +6,7 @@ import pytest
 
 from namewright.classbook import Classbook
 from namewright.classbook.known_lines import KNOWN_LINE
-from namewright.classbook.rosters import Answers
+from namewright.classbook.rosters import Answers, NewList
 from namewright.roster.children import Outcome, RosterError
 
 REST = "1. Mira Quill\n2. Tilo Reed\n3. Wenna Praske\n4. Katla Pruner\n"
@@ -25,7 +25,7 @@ def test_two_children_whom_the_class_has_are_two(book: Classbook, line: str, who
     book.update_roster(SPLIT)
     ids = {one.id for one in book.children()}
     for more in ("", "Sefa Ilar\n"):
-        update = book.update_roster(f"{REST}{line}\n{more}", whole=whole)
+        update = book.update_roster(NewList(f"{REST}{line}\n{more}", whole=whole))
         assert ids <= {one.id for one in book.children()}
         assert {"Bo Lindle", "Ana Lindle"} <= set(_told(book))
         assert update.recognised == ()
@@ -46,7 +46,7 @@ def test_one_child_of_two_given_names_is_one(book: Classbook) -> None:
 
 def test_a_line_unlike_the_others_that_is_a_child_of_the_class(book: Classbook) -> None:
     """A word alone, or a name that no rule spells in Latin letters, was said to be a child: it still is."""
-    book.update_roster(f"{REST}Xiaoming Wang\nName: Quorrel\n", answers=Answers(also={5: "王小明"}))
+    book.update_roster(NewList(f"{REST}Xiaoming Wang\nName: Quorrel\n", answers=Answers(also={5: "王小明"})))
     ids = {one.id for one in book.children()}
     update = book.update_roster(f"{REST}5. 王小明\n6. Quorrel\n")
     assert (update.joined, update.left) == ((), ())

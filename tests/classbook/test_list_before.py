@@ -58,7 +58,7 @@ def test_what_stood_beside_the_names_is_not_kept_for_a_day(tmp_path: Path) -> No
     for whole in (False, True):
         with Classbook.open(tmp_path / f"{whole}.db") as book:
             book.save_list(NewList(text, whole=whole), {})
-            book.update_roster(text, for_a_day=True, whole=whole)
+            book.update_roster(NewList(text, whole=whole), for_a_day=True)
             assert book.roster_saved()
         there = [word in (tmp_path / f"{whole}.db").read_bytes() for word in (b"Peanuts", b"Asthma", b"0123", b"Karen")]
         assert there == [whole] * 4

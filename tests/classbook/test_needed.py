@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from namewright.classbook import Classbook
 from namewright.classbook.needed import list_words, needed
+from namewright.classbook.rosters import NewList
 from namewright.roster.children import Child
 from namewright.roster.parsing import read_roster
 from namewright.settings import Hand, NamePart, Support
@@ -63,7 +64,7 @@ def test_what_stood_beside_the_names_is_not_kept(tmp_path: Path) -> None:
 def test_the_whole_list_is_kept_where_an_adult_asks(tmp_path: Path) -> None:
     """Then it stays as it was pasted, also when the class practises another part of the name."""
     with Classbook.open(tmp_path / "class.db") as book:
-        book.update_roster(RICH, whole=True)
+        book.update_roster(NewList(RICH, whole=True))
         book.set_class_setting("practise", "family")
         assert (book.roster_text(), book.roster_is_whole()) == (RICH, True)
         assert [one.child.practice for one in book.children()] == ["Quorndike", "Quill", "Reed"]
@@ -74,7 +75,7 @@ def test_only_the_newest_list_is_kept(tmp_path: Path) -> None:
     path = tmp_path / "class.db"
     with Classbook.open(path) as book:
         book.update_roster("Mira Quill\nZaphrelle Quorndyke\n")
-        book.update_roster("Mira Quill\nZaphrelle Quorndike\n", same={2: 2})
+        book.update_roster(NewList("Mira Quill\nZaphrelle Quorndike\n", same={2: 2}))
     assert b"Quorndyke" not in path.read_bytes()
 
 
@@ -83,7 +84,7 @@ def test_a_list_that_says_the_same_is_no_change(tmp_path: Path, again: str) -> N
     """A window that shows an older list may send what is kept already; nobody is asked about it."""
     with Classbook.open(tmp_path / "class.db") as book:
         book.update_roster("Mira Quill\nTilo Reed\n")
-        assert book.update_roster(again, after_roster=0).stayed == (1, 2)
+        assert book.update_roster(NewList(again, after_roster=0)).stayed == (1, 2)
         assert book.roster_id() == 1
 
 
@@ -104,7 +105,7 @@ def test_the_columns_are_titled_in_the_language_of_the_reader(language: str) -> 
 def test_what_is_kept_stays_in_the_words_that_it_was_kept_in(tmp_path: Path) -> None:
     """Another part of the name, and a child who is erased, write no other titles over it."""
     with Classbook.open(tmp_path / "class.db") as book:
-        book.update_roster(RICH, words=list_words(wording("es").say))
+        book.update_roster(NewList(RICH, words=list_words(wording("es").say)))
         kept = book.roster_text()
         assert kept.splitlines()[0] == "Nombre,Apellidos,Se le llama,Mano,Altura de línea"
         book.set_class_setting("practise", "family")

@@ -6,6 +6,7 @@ import pytest
 
 from kept_class import CLASS, names
 from namewright.classbook import Classbook, ClassbookError, Seen
+from namewright.classbook.rosters import NewList
 from namewright.classbook.stages import Stage
 from namewright.settings import Support
 
@@ -13,7 +14,7 @@ from namewright.settings import Support
 def test_a_note_keeps_the_name_it_was_made_about(book: Classbook) -> None:
     """Positions mean nothing without the name of that day, so a name changed later leaves old notes as they were."""
     book.observe(1, "2026-09-10", Seen([3, 0, 0], support=Support.PARTIAL, stage=Stage.SOME_LETTERS, note=" proud "))
-    book.update_roster(CLASS.replace("Mira Quill", "Miranda Quill"), same={1: 1})
+    book.update_roster(NewList(CLASS.replace("Mira Quill", "Miranda Quill"), same={1: 1}))
     note, = book.observations(1)
     assert (note.name, note.letters, note.note) == ("Mira", (0, 3), "proud")
     assert (note.support, note.stage) == (Support.PARTIAL, Stage.SOME_LETTERS)

@@ -8,6 +8,7 @@ import pytest
 
 from kept_class import CLASS, names
 from namewright.classbook import Classbook, ClassbookError
+from namewright.classbook.rosters import NewList
 from namewright.making.from_book import holds_for_child
 from namewright.roster.children import RosterError
 from namewright.settings import Hand, NamePart, Support
@@ -25,7 +26,7 @@ def test_children_stand_in_roster_order_with_what_the_roster_says(book: Classboo
 def test_a_mended_line_is_the_same_child(book: Classbook) -> None:
     """Who is said to stand on a line stays the same child, whatever the name becomes."""
     tilo = names(book)["Tilo"]
-    update = book.update_roster(CLASS.replace("Tilo Reed", "Thilo Reede"), same={2: tilo})
+    update = book.update_roster(NewList(CLASS.replace("Tilo Reed", "Thilo Reede"), same={2: tilo}))
     assert not update.joined
     assert not update.left
     assert book.child(tilo).child.practice == "Thilo"
@@ -36,7 +37,7 @@ def test_a_list_that_is_another_by_now_is_not_written_over(book: Classbook) -> N
     """What was shown must still stand there: a list changed in another window is not written over."""
     book.update_roster("Suri Vale\n" + CLASS)
     with pytest.raises(ClassbookError, match=r"classbook\.\w+_meanwhile"):
-        book.update_roster(CLASS, after_roster=1)
+        book.update_roster(NewList(CLASS, after_roster=1))
     assert book.roster_text().startswith("Suri")
 
 

@@ -13,6 +13,7 @@ import pytest
 from kept_class import note
 from namewright.classbook import Classbook, Seen
 from namewright.classbook.drafts import Draft
+from namewright.classbook.rosters import NewList
 from namewright.cli import main
 from namewright.settings import NamePart
 
@@ -144,7 +145,7 @@ def test_names_of_a_list_of_before_are_gone_after_a_day(kept_class_folder: Path)
     old = datetime.now().astimezone() - timedelta(days=1, minutes=1)
     with Classbook.open("class.db") as book:
         book.update_roster("Zephyrine Vale\nTilo Reed", for_a_day=True, when=old)
-        book.update_roster("Zephyra Vale\nTilo Reed", for_a_day=True, when=old, same={1: 5})
+        book.update_roster(NewList("Zephyra Vale\nTilo Reed", same={1: 5}), for_a_day=True, when=old)
     count = Path("class.db").read_bytes().count(b"Zephyrine")
     assert count
     assert main(["class", "class.db"]) == 0

@@ -14,7 +14,6 @@ from namewright.classbook.rosters import NO_ANSWERS, Answers, NewList
 from namewright.classbook.who import Known
 from namewright.named_tuples import NamedTuple
 from namewright.roster.children import Roster
-from namewright.roster.written import WORDS
 from namewright.settings import NamePart
 
 
@@ -72,25 +71,19 @@ class KeptLists(KeptSettings):
         with self._reading():
             return rosters.on_lines(self._db)
 
-    def update_roster(self, text: str, *, who: str = "", when: When = None, same: Mapping[int, int] | None = None,
-                      after_roster: int | None = None, whole: bool = False, for_a_day: bool = False,
-                      words: Mapping[str, str] = WORDS, answers: Answers = NO_ANSWERS) -> RosterUpdate:
+    def update_roster(self, new: NewList | str, *, who: str = "", when: When = None,
+                      for_a_day: bool = False) -> RosterUpdate:
         """Take a roster: children who stay keep their id and settings, missing ones are marked as left.
 
-        What is needed of the text is kept in place of the roster before, with ``words`` over its columns; ``whole``
-        keeps all of it.
-
-        ``same`` says which child (id) stands on which line, where the caller knows; who stands in the class twice by
-        it is one child then, with the notes of both. ``answers`` are what was said of lines besides. ``after_roster``
-        refuses the change if the newest roster is not the one of this number, unless that says the same.
-        ``for_a_day`` keeps the class as it was before, for ``undo_roster``, unless two children were made one. Raises
-        RosterError, with nothing changed, for a text with no child in it.
+        A text alone is a list of which nothing else is said. Who stands in the class twice by ``new.same`` is one child
+        then, with the notes of both. ``for_a_day`` keeps the class as it was before, for ``undo_roster``, unless two
+        children were made one. Raises RosterError, with nothing changed, for a text with no child in it.
         """
+        new = NewList(new) if isinstance(new, str) else new
         with self.changing():
             before = list_before.held(self._db, self._settings_of_list()) if for_a_day else {}
             number = self.roster_id()
-            update = rosters.take_roster(self._db, NewList(text, same or {}, answers, words, whole, after_roster),
-                                         self._part(), By(who, when), joins=True)
+            update = rosters.take_roster(self._db, new, self._part(), By(who, when), joins=True)
             if not for_a_day:
                 list_before.forget(self._db)
             elif self.roster_id() != number:

@@ -15,7 +15,7 @@ from namewright.classbook.find import called_so, find_child
 from namewright.classbook.mending import mend
 from namewright.classbook.needed import list_words
 from namewright.classbook.records import called as names_of
-from namewright.classbook.rosters import Answers
+from namewright.classbook.rosters import Answers, NewList
 from namewright.commands.talk import (
     ALL_MADE,
     SOME_NOT_MADE,
@@ -119,10 +119,9 @@ def _take(options: argparse.Namespace) -> int:
     text = read.text or text
     with opened(options.file, create=True) as book:
         typed = dict(_pair(book, text, words) for words in options.same)
-        same = _same(book, text, options, typed)
-        update = book.update_roster(text, who=options.who, whole=options.whole_list, same=same, for_a_day=True,
-                                    answers=Answers(meant=_meant(book, text, typed)),
-                                    words=list_words(spoken().say))
+        new = NewList(text, _same(book, text, options, typed), Answers(meant=_meant(book, text, typed)),
+                      list_words(spoken().say), options.whole_list)
+        update = book.update_roster(new, who=options.who, for_a_day=True)
         labels, may_go_back = names_of(book.children(left=True)), book.roster_saved() is not None
     _tell(update, labels)
     if may_go_back and not update.doubted.issuperset(update.left):
