@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from namewright.tuning import KNOBS, Knob, Tuning, knob, read_setting, tuning_from
+from namewright.tuning import KNOBS, Knob, Tuning, knob, read_setting, tuning_from, tuning_of
 
 
 def test_every_field_of_the_settings_has_its_knob() -> None:
@@ -49,8 +49,8 @@ def test_a_setting_that_there_is_not_is_refused() -> None:
         tuning_from({"loudness": "3"})
 
 
-TUNINGS = st.builds(Tuning, rows=st.none() | st.integers(1, 12), unlined=st.none() | st.booleans(),
-                    line_height=st.none() | st.sampled_from([8.0, 20.0]))
+_VALUES = {"switch": st.booleans(), "count": st.integers(1, 12)}
+TUNINGS = st.builds(Tuning, **{each.key: st.none() | _VALUES.get(each.kind, st.floats(0.3, 80.0)) for each in KNOBS})
 
 
 @given(TUNINGS, TUNINGS, TUNINGS)
@@ -61,3 +61,9 @@ def test_laying_over_goes_setting_by_setting(child: Tuning, group: Tuning, every
         assert getattr(child.over(group), key) == (other if mine is None else mine)
     assert child.over(Tuning()) == Tuning().over(child) == child
     assert child.over(group).over(everyone) == child.over(group.over(everyone))
+
+
+def test_the_knobs_among_the_settings_become_a_tuning() -> None:
+    """Whatever else is set is left aside."""
+    settings = {"rows": "3", "unlined": "on", "letters": "slant=8", "hand": "left"}
+    assert tuning_of(settings) == Tuning(rows=3, unlined=True)

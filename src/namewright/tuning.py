@@ -117,6 +117,11 @@ def called(key: str) -> Message:
     return message(f"setting.name.{key}")
 
 
+def tuning_of(settings: Mapping[str, str]) -> Tuning:
+    """Return the tuning among settings of all kinds, as text by key."""
+    return tuning_from({key: text for key, text in settings.items() if key in _BY_KEY})
+
+
 def tuning_from(settings: Mapping[str, str]) -> Tuning:
     """Return the tuning for settings as typed, by key. Raises Problem as ``read_setting`` does."""
     return Tuning(**{key: read_setting(key, text) for key, text in settings.items()})  # type: ignore[arg-type]

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from namewright.classbook.keys import CHILD_KEYS, can_be_set, checked_setting, tuning_of
+from namewright.classbook.keys import CHILD_KEYS, can_be_set, checked_setting
 from namewright.classbook.records import ClassbookError
-from namewright.tuning import KNOBS, Tuning
+from namewright.tuning import KNOBS
 
 KEPT = [  # key, as typed, as kept
     ("support", " Light ", "light"), ("hand", "LEFT", "left"), ("practise", "both", "both"),
@@ -64,12 +64,6 @@ def test_what_cannot_be_kept_is_refused(key: str, typed: str) -> None:
 
 def test_every_knob_can_be_kept_for_a_child() -> None:
     assert {knob.key for knob in KNOBS} <= set(CHILD_KEYS)
-
-
-def test_the_knobs_among_the_settings_become_a_tuning() -> None:
-    """Whatever else is set is left aside."""
-    settings = {"rows": "3", "unlined": "on", "letters": "slant=8", "hand": "left"}
-    assert tuning_of(settings) == Tuning(rows=3, unlined=True)
 
 
 def test_what_a_file_may_hold_is_what_could_be_set() -> None:

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 from namewright.classbook.joining import FORGETTING
 from namewright.classbook.records import By, ClassbookError
-from namewright.classbook.rosters import NewList, is_whole, newest_roster, take_roster
+from namewright.classbook.rosters import NewList, is_whole, newest_roster, on_lines, take_roster
 from namewright.classbook.traces import Called, Place, Sought, Trace, own_words, sought, stands, without
 from namewright.roster.children import Child, LineReport, Outcome, RosterError
 from namewright.roster.parsing import LIST, read_roster
@@ -102,7 +102,7 @@ def without_children(db: sqlite3.Connection, child_ids: Collection[int],
 
     The text is empty where no child would be left on it.
     """
-    on_line = dict(db.execute("SELECT line, id FROM children WHERE left_at IS NULL"))
+    on_line = on_lines(db)
     text, kept, moved, nobody = newest_roster(db)[1], [], {}, set()
     if not set(on_line.values()) - set(child_ids):
         return "", {}

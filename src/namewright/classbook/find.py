@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 
 import unicodedata2
 
-from namewright.classbook.going_on import spelt_out, words
+from namewright.classbook.going_on import spelt_out, whole_name, words
 from namewright.classbook.records import BookChild, ClassbookError, letter_positions
 from namewright.names.clusters import clusters
 from namewright.roster.children import Child
@@ -59,7 +59,7 @@ def _only(found: Sequence[BookChild], typed: str) -> BookChild:
     exactly = [one for one in found if _is_written(one.child, typed)]
     if len(found) == 1 or len(exactly) == 1:
         return (exactly if len(found) > 1 else found)[0]
-    labels, wholes = [one.child.label for one in found], [_whole(one.child) for one in found]
+    labels, wholes = [one.child.label for one in found], [whole_name(one.child) for one in found]
     if len(set(map(words, labels))) == len(set(map(words, wholes))) == 1:
         raise ClassbookError("classbook.alike_but_signs", typed=typed, labels=tuple(labels))
     again = words(typed) in map(words, labels)  # typed again, a label would be asked again
@@ -81,11 +81,7 @@ def _label(child: Child) -> tuple[str, ...]:
 
 
 def _names(child: Child) -> tuple[str, ...]:
-    return (child.label, child.practice, child.given, _whole(child))
-
-
-def _whole(child: Child) -> str:
-    return f"{child.given} {child.family}".strip() or child.practice
+    return (child.label, child.practice, child.given, whole_name(child))
 
 
 def find_letters(name: str, typed: str) -> tuple[int, ...]:

@@ -23,19 +23,19 @@ from namewright.pages.hue import read_colour
 from namewright.pages.ladder import read_rungs
 from namewright.pages.paper import Paper
 from namewright.practice.ordering import Order
+from namewright.practice.weeks import MAX_A_WEEK
 from namewright.settings import Hand, NamePart, Support
-from namewright.tuning import KNOBS, Tuning, read_setting, tuning_from
+from namewright.tuning import KNOBS, read_setting
 from namewright.units import number
 from namewright.wording import languages
 
 MAX_TITLE = 80
 _MAX_WORDS = 200
-_KNOBS = frozenset(knob.key for knob in KNOBS)
 _CHOICES: Mapping[str, type[StrEnum]] = {"support": Support, "hand": Hand, "practise": NamePart}
 WORD_KEYS = ("letters", "ladder", "keep_dots")
 CHILD_KEYS: tuple[str, ...] = (*_CHOICES, *(knob.key for knob in KNOBS), *WORD_KEYS)
 """What a child may have of its own on its sheets."""
-MAX_TABLES, MAX_A_WEEK = 200, 3
+MAX_TABLES = 200
 
 
 def _one_of(words: Iterable[str]) -> Callable[[str], str]:
@@ -66,7 +66,7 @@ def _number_to(most: int) -> Callable[[str], str]:
 
 _SHARED_CHECKS: Mapping[str, Callable[[str], str]] = {
     **{key: _one_of(choice) for key, choice in _CHOICES.items()},
-    **{key: _knob(key) for key in _KNOBS},
+    **{knob.key: _knob(knob.key) for knob in KNOBS},
     "letters": lambda text: str(read_choice(checked_text(text, _MAX_WORDS, "long_letters"), upright())),
     "ladder": lambda text: " ".join(read_rungs(checked_text(text, _MAX_WORDS, "long_ladder"))),
     "keep_dots": lambda text: checked_text(" ".join(text.split()), _MAX_WORDS, "long_keep_dots"),
@@ -127,8 +127,3 @@ def check_beats(name: str, typed: str) -> None:
             beats(name, corrected=typed)
     except Problem as error:
         raise ClassbookError(error.message) from error
-
-
-def tuning_of(settings: Mapping[str, str]) -> Tuning:
-    """Return the knobs among the settings."""
-    return tuning_from({key: text for key, text in settings.items() if key in _KNOBS})

@@ -15,14 +15,12 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from namewright.classbook.records import ClassbookError, checked_moment
-from namewright.message import message
 
 MARK = 10  # letters of a line's mark, with which each answer begins
 _LIVES = timedelta(days=1)
 _TABLES = ("children", "rosters", "groups", "answered")
 # Where something is kept of a child that came with the newest list: such a child has left and is not forgotten.
 _OF_CHILD = ("observations", "settings", "saves")
-_MEANWHILE = message("classbook.list_meanwhile")
 _Rows = Mapping[str, list[dict[str, Any]]]
 
 
@@ -99,11 +97,11 @@ def bring_back(db: sqlite3.Connection) -> Before:
     """
     row = db.execute("SELECT held FROM list_before WHERE roster = (SELECT max(id) FROM rosters)").fetchone()
     if row is None:
-        raise ClassbookError(_MEANWHILE)
+        raise ClassbookError("classbook.list_meanwhile")
     try:
         return _brought_back(db, json.loads(row[0]))
     except (ValueError, LookupError, TypeError, AttributeError, RecursionError) as error:  # of a damaged text
-        raise ClassbookError(_MEANWHILE) from error
+        raise ClassbookError("classbook.list_meanwhile") from error
 
 
 def _brought_back(db: sqlite3.Connection, before: dict[str, Any]) -> Before:

@@ -26,7 +26,6 @@ from namewright.classbook.going_on import (
     whole_name,
 )
 from namewright.classbook.joining import join
-from namewright.classbook.keys import tuning_of
 from namewright.classbook.known_lines import KNOWN_LINE, read_known
 from namewright.classbook.needed import needed
 from namewright.classbook.records import (
@@ -46,8 +45,7 @@ from namewright.roster.labels import shared
 from namewright.roster.parsing import LIST, read_roster
 from namewright.roster.written import WORDS
 from namewright.settings import Hand, NamePart, Support
-
-_MEANWHILE = message("classbook.list_meanwhile")
+from namewright.tuning import tuning_of
 
 
 class Answers(NamedTuple):
@@ -144,7 +142,7 @@ def _keep(db: sqlite3.Connection, text: str, who: str, at: str, after_roster: in
     if newest > 0 and (text, whole) == (before, is_whole(db)):
         return
     if after_roster is not None and newest != after_roster:
-        raise ClassbookError(_MEANWHILE)
+        raise ClassbookError("classbook.list_meanwhile")
     db.execute("DELETE FROM rosters")
     db.execute("INSERT INTO rosters (text, who, at, whole) VALUES (?, ?, ?, ?)",
                (text, checked_text(who, MAX_WHO, "long_who"), at, whole))

@@ -20,9 +20,6 @@ from namewright.classbook.records import (
     checked_moment,
     checked_text,
 )
-from namewright.message import message
-
-_MEANWHILE = message("classbook.settings_meanwhile")
 
 
 def class_settings(db: sqlite3.Connection) -> Mapping[str, str]:
@@ -83,7 +80,7 @@ def _still(change: Change, *, of_class: bool) -> str | None:
 def _check_newest(db: sqlite3.Connection, child_id: int | None, after_save: int | None) -> None:
     newest = db.execute("SELECT coalesce(max(id), 0) FROM saves WHERE child_id IS ?", (child_id,)).fetchone()[0]
     if after_save is not None and newest != after_save:
-        raise ClassbookError(_MEANWHILE)
+        raise ClassbookError("classbook.settings_meanwhile")
 
 
 def _save(db: sqlite3.Connection, child_id: int | None, changes: tuple[Change, ...], by: By,

@@ -33,6 +33,10 @@ class Stage(IntEnum):
         return self.name.lower().replace("_", "-")
 
 
+STAGES = tuple(f"{stage.value} {stage.word}" for stage in Stage)
+"""The stages as they are typed: number and word."""
+
+
 def stage_said(stage: Stage) -> Message:
     """Return what a child does at a stage, as a sentence."""
     return message(f"page.progress.stage_{stage.value}")
@@ -44,4 +48,4 @@ def read_stage(text: str) -> Stage:
     for stage in Stage:
         if word in (str(stage.value), stage.word):
             return stage
-    raise Problem("classbook.no_stage", text=text, known=tuple(f"{stage.value} {stage.word}" for stage in Stage))
+    raise Problem("classbook.no_stage", text=text, known=STAGES)

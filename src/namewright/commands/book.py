@@ -12,6 +12,7 @@ from namewright.classbook import BookChild, Classbook, ClassbookError, Erased, R
 from namewright.classbook.enrol import NEW
 from namewright.classbook.export import export_csv, import_csv
 from namewright.classbook.find import called_so, find_child
+from namewright.classbook.going_on import whole_name
 from namewright.classbook.mending import mend
 from namewright.classbook.needed import list_words
 from namewright.classbook.records import called as names_of
@@ -174,11 +175,11 @@ def _pair(book: Classbook, text: str, typed: str) -> tuple[int, int]:
 
 def _say_same(update: RosterUpdate) -> Iterator[Message]:
     """Say how a child who was taken for a new one is made one with the child of before."""
-    names = {child.line: f"{child.given} {child.family}".strip() or child.practice for child in update.roster.children}
+    names = {child.line: whole_name(child) for child in update.roster.children}
     for one in update.recognised:
         if one.taken is None:
             old = one.known[0]
-            pair = f"{f'{old.given} {old.family}'.strip() or old.practice}, {names[one.line]}"
+            pair = f"{whole_name(old)}, {names[one.line]}"
             yield message("command.class.say_same", pair=pair)
 
 

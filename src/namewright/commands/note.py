@@ -8,7 +8,7 @@ from datetime import date
 from namewright.classbook import BookChild, Classbook, ClassbookError, Observation, Seen
 from namewright.classbook.find import find_child, find_letters
 from namewright.classbook.records import checked_day, letter_positions
-from namewright.classbook.stages import Stage, read_stage, stage_said
+from namewright.classbook.stages import STAGES, Stage, read_stage, stage_said
 from namewright.classbook.suggest import suggest
 from namewright.commands.book import opened
 from namewright.commands.talk import ALL_MADE, Commands, explained, place, tell
@@ -16,8 +16,6 @@ from namewright.making.from_book import holds_for_child
 from namewright.message import Message, message, together
 from namewright.names.clusters import clusters
 from namewright.settings import Support
-
-STAGES = tuple(f"{stage.value} {stage.word}" for stage in Stage)
 
 
 def add(commands: Commands) -> None:

@@ -164,12 +164,12 @@ class Inker:
     def letter(self, letter: InkLetter) -> Fragment:
         """Return a letter as one fragment for the pen of running text; a dot is a small ring that the pen fills."""
         return self._letters.get((letter.cluster, letter.shape), lambda: stroke_fragment(
-            _ring(stroke.start, self._dot_mm) if stroke.is_dot else stroke for stroke in letter.strokes))
+            ring(stroke.start, self._dot_mm) if stroke.is_dot else stroke for stroke in letter.strokes))
 
     def letter_box(self, letter: InkLetter) -> Box:
         """Return the box of that fragment, which need not be drawn for it."""
         return self._boxes.get((letter.cluster, letter.shape), lambda: boxes.joined([letter.bounds, *(
-            _ring(stroke.start, self._dot_mm).bounds() for stroke in letter.strokes if stroke.is_dot)]))
+            ring(stroke.start, self._dot_mm).bounds() for stroke in letter.strokes if stroke.is_dot)]))
 
     @property
     def _dot_mm(self) -> float:
@@ -276,7 +276,7 @@ class Written(Shape):
         return [boxes.shifted(self._inker.letter_box(letter), x, 0.0) for x, letter in self._letters]
 
 
-def _ring(centre: Point, radius: float) -> Stroke:
+def ring(centre: Point, radius: float) -> Stroke:
     """Return a round stroke about a point, of four quarters."""
     handle = _ARC * radius
     x, y = centre

@@ -22,7 +22,7 @@ from namewright.names.clusters import clusters
 from namewright.store import LETTERS, Store
 
 PENCIL_MM = 1.5  # a blunt pencil line of a young child is 1 to 2 mm wide: common practice
-_SPACES = " \u00a0"
+SPACES = " \u00a0"
 _QUOTES = "'\"’‘‚“”„«»"  # as short and fine as an accent, and drawn like one
 
 
@@ -161,7 +161,7 @@ class RuledLetters:
         placed: list[SetLetter] = []
         x, before, spaces = 0.0, None, 0
         for cluster in self._clusters(text):
-            if cluster in _SPACES:
+            if cluster in SPACES:
                 spaces += 1
                 continue
             letter, ink = self._letter(cluster)

@@ -23,10 +23,9 @@ from namewright.pages.sheet_settings import SheetSettings
 from namewright.practice.ordering import Order
 from namewright.roster.children import Child
 from namewright.settings import Hand, Support
-from namewright.tuning import KNOBS, Tuning, tuning_from
+from namewright.tuning import Tuning, tuning_of
 from namewright.wording import FIRST
 
-_KNOBS = frozenset(knob.key for knob in KNOBS)
 _OF_ITS_LINES = ("line_height", "midline", "row_gap", "unlined")
 
 
@@ -84,7 +83,7 @@ def read_choices(texts: Mapping[str, str]) -> Choices:
         names_in=one("names_in"), colour=read_colour(texts["colour"]) if one("colour") else None,
         sleeve=_switch(one("sleeve")), tile_names=_switch(one("tile_names")),
         letters=read_choice(texts.get("letters", ""), upright()),
-        tuning=tuning_from({key: text for key, text in texts.items() if key in _KNOBS}))
+        tuning=tuning_of(texts))
 
 
 def _switch(word: str | None) -> bool | None:

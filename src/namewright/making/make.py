@@ -38,7 +38,6 @@ if TYPE_CHECKING:
     from namewright.pages.strips import Strip
     from namewright.pages.tile_sheet import TileSettings
 
-_TO_FILL_IN = "……………………"  # where a family reads a name that we cannot show: for an adult to write it
 Made = TypeVar("Made")
 P = ParamSpec("P")
 

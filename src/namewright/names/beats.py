@@ -25,7 +25,7 @@ from namewright.message import Problem
 from namewright.named_tuples import NamedTuple
 from namewright.names.beat_places import APOSTROPHES, places
 from namewright.names.beat_rules import TABLES, plain, weights
-from namewright.names.casing import CASED
+from namewright.names.casing import CASED, DOTTED
 from namewright.names.clusters import clusters, is_letter
 from namewright.patterns import pattern
 
@@ -39,7 +39,6 @@ SPOKEN = tuple(sorted({*TABLES, "vi"}))
 NAMES_IN = tuple(sorted({*SPOKEN, *CASED}))
 """The languages that names may be said to be in: those with beats or with letter case of their own."""
 _JOINTS = frozenset("-‐‑·•‧ ")
-_DOTTED = pattern(r"(?:[^\W\d_]\.){2,}")
 
 
 class Beats(NamedTuple):
@@ -180,7 +179,7 @@ def _word(letters: tuple[str, ...], language: str) -> tuple[list[int], bool]:
 def _spelled_aloud(word: str) -> bool:
     """Say whether a word is initials, a beat a letter: A.J., or two capitals that make no word, such as TJ."""
     bare = word.strip(" -‐‑.")
-    if _DOTTED.match(word):
+    if DOTTED.match(word):
         return True
     makes_word = bare == "NG" or (bare[-1:] != "J" and any(letter in "AEIOUY" for letter in bare))
     return len(bare) == 2 and bare.isascii() and bare.isalpha() and bare.isupper() and not makes_word

@@ -47,7 +47,7 @@ _WITH_MC = frozenset(("", "en", "ga", "gd"))
 _CAPITAL_PARTICLES = {"it": SMALL_PARTICLES, "fr": frozenset(("la", "le", "les"))}
 _DOTS_KEPT = pattern("(?<=.)([ij]\u0328?)(?=[\u0300\u0301\u0303])")  # grave, acute, tilde
 _MAC_CAPITALS = pattern(r"M(?:c|ac)[^\W\d_]{2,}")
-_DOTTED = pattern(r"(?:[^\W\d_]\.){2,}")
+DOTTED = pattern(r"(?:[^\W\d_]\.){2,}")
 _TURKISH_LOWER = str.maketrans({"I": "ı", "İ": "i"})
 _TURKISH_UPPER = str.maketrans({"i": "İ", "ı": "I"})
 
@@ -134,7 +134,7 @@ def _capital(text: str, turkish: bool) -> str:
 def _mend_word(word: str, turkish: bool, language: str, alone: bool) -> str:
     if _is_initials(word):
         return word
-    if _DOTTED.fullmatch(word):
+    if DOTTED.fullmatch(word):
         return word.upper()
     parts = re.split(f"([{_HYPHENS}])", word)
     last = len(parts) - 1
@@ -180,7 +180,7 @@ def _is_initials(word: str) -> bool:
     """AJ, TJ, J.P. and the like: capitals that are meant."""
     if not word.isupper():
         return False
-    if _DOTTED.fullmatch(word):
+    if DOTTED.fullmatch(word):
         return True
     letters = word.lower()
     if len(letters) != 2 or not letters.isalpha() or letters in _TWO_LETTER_NAMES:

@@ -20,12 +20,11 @@ from namewright.pages.beside import MIN_FRAME_MM, Hollow, drawing_frame, hollow_
 from namewright.pages.ladder import ORDERED, Part, given, repeats
 from namewright.pages.letter_strip import AFTER_MODEL_MM, ModelMarks, model_marks, strip_rows
 from namewright.pages.page import Furniture, Item, Row
-from namewright.pages.paper import Sheet
+from namewright.pages.paper import GUTTER_MM, Sheet
 from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Hand, Support
 
-GUTTER_MM = 11.0  # left of every row, for the pictogram of its task
 CLEAR_MM = 8.0  # between a row and what stands beside it
 _BESIDE_GAP_MM = 8.0
 _MIN_WRITING = 1.25  # writing room beside a model, in widths of the name: a child's letters run wide

@@ -9,6 +9,9 @@ from namewright.units import MM_PER_INCH
 
 MARGIN_MM = 12.7  # half an inch: clear of the foot margin of older inkjets
 BINDING_MM = 25.0  # clears the holes of ISO 838 (12 ± 1 mm to the centre, 6 mm wide) and of US three-hole paper
+HEADER_MM = 10.5  # the line that says whose page it is, and the white under it
+GUTTER_MM = 11.0  # left of what a child reads and writes, for the pictograms of its tasks
+SIGN_OVER_MM = 0.8  # by so much a pictogram begins over its caption
 
 
 class Paper(StrEnum):

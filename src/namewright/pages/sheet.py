@@ -28,20 +28,18 @@ from namewright.lines.tuned import check_pens
 from namewright.pages import blocks
 from namewright.pages.ladder import Part, needed, wished
 from namewright.pages.letter_strip import strip_over
-from namewright.pages.name_rows import CLEAR_MM, GUTTER_MM, NameRows
+from namewright.pages.name_rows import CLEAR_MM, NameRows
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paging import CAPTION_MM, FOLD_MM, Block, Heights, Plan, TooTall, grouped, planned
-from namewright.pages.paper import Sheet, sheet_of
+from namewright.pages.paper import GUTTER_MM, HEADER_MM, SIGN_OVER_MM, Sheet, sheet_of
 from namewright.pages.pictograms import Task, pictogram
 from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.settings import Support
 from namewright.wording import wording
 
-HEADER_MM = 10.5
 _FOOTER_MM = 5.0
-_SIGN_OVER_MM = 0.8  # by so much a pictogram begins over its caption
-_SIGN_RAISED_MM = 3.0  # the same where boxes take the gutter
+_SIGN_RAISED_MM = 3.0  # by so much a pictogram begins over its caption where boxes take the gutter
 _CAPTION_BASE_MM = 3.9  # so low a caption keeps clear of stroke marks below it
 _CAPTION_LOWER_MM = 0.6  # it stands lower where it may: nearer to its own row than to the row before
 _OVER_DOT_MM = 0.4  # white between a caption's tail and a start dot
@@ -174,7 +172,7 @@ class SheetMaker:
         task = Task.FINGER if part is Part.MODEL else _TASK_OF.get(part, Task.PENCIL)
         raised = part is Part.TILES and self.rows.tiles_x() < self.x0
         low = self._lowered(part)
-        yield pictogram(task, self.sheet.left_mm, y - _SIGN_RAISED_MM if raised else y + low - _SIGN_OVER_MM)
+        yield pictogram(task, self.sheet.left_mm, y - _SIGN_RAISED_MM if raised else y + low - SIGN_OVER_MM)
         yield blocks.text_at(self.setter, self._caption(part), self.x0, y + low + _CAPTION_BASE_MM)
 
     def _best(self, y: float) -> Iterable[Ink]:

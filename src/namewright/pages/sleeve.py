@@ -20,12 +20,11 @@ from namewright.lines.ruling import Ruling
 from namewright.lines.tuned import check_pens
 from namewright.pages import blocks
 from namewright.pages.ladder import Part
-from namewright.pages.name_rows import GUTTER_MM
 from namewright.pages.page import Furniture, Item, Page, checked
 from namewright.pages.paging import CAPTION_MM, Block, TooTall
-from namewright.pages.paper import Sheet
+from namewright.pages.paper import GUTTER_MM, HEADER_MM, SIGN_OVER_MM, Sheet
 from namewright.pages.pictograms import Task, pictogram
-from namewright.pages.sheet import HEADER_MM, SheetMaker
+from namewright.pages.sheet import SheetMaker
 from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 
@@ -34,7 +33,7 @@ SEAM_MM = 16.0  # the seam of a sleeve may lie some 10 mm in from the edge of it
 DAYS = 20  # a month of school
 _DOT_MM, _PITCH_MM, _WEIGHT = 1.3, 2.9, 1.4
 _SPACING_MM = 0.5  # more between letters than for a pencil, which writes 1.5 mm wide
-_CAPTION_BASE_MM, _SIGN_OVER_MM = 3.8, 0.8
+_CAPTION_BASE_MM = 3.8
 _DAY_MM, _DAYS_MM, _FOOT_MM = 7.5, 17.0, 7.0
 _STEP_MM = 5.0  # to which the height of the card is told
 _BOX, _EDGE = Style(0.3, DARK), Style(0.4, RULE)
@@ -127,7 +126,7 @@ class _Sleeve:
         copied = (count + 1) // 2
         for task, key, times in ((Task.LOOK, "sleeve_copy", copied), (Task.COVER, "sleeve_memory", count - copied)):
             yield Furniture((
-                pictogram(task, rows.sheet.left_mm, y - _SIGN_OVER_MM),
+                pictogram(task, rows.sheet.left_mm, y - SIGN_OVER_MM),
                 blocks.text_at(rows.setter, rows.words.say(f"page.{key}"), rows.x0, y + _CAPTION_BASE_MM)))
             y += CAPTION_MM
             for _ in range(times):

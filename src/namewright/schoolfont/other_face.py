@@ -21,12 +21,11 @@ from namewright.geometry import boxes
 from namewright.geometry.points import Point
 from namewright.letters.alphabet import MissingLetters, font_bytes
 from namewright.lines.ruling import Ruling
-from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
+from namewright.lines.setting import SPACES, InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.names.clusters import clusters
 from namewright.schoolfont.contours import Contour, ContourPen
 
 _FILES = {"Atkinson Hyperlegible Next": "AtkinsonHyperlegibleNext-Latin.ttf", "Noto Serif": "NotoSerif-Latin.ttf"}
-_SPACES = " \u00a0"
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +50,7 @@ class Face:
         placed: list[SetLetter] = []
         for letter in clusters(text):
             name = self.names[ord(letter)]
-            if letter not in _SPACES:
+            if letter not in SPACES:
                 ink = _ink(self.name, letter, name, scale, pen_width_mm(ruling) / 2)
                 placed.append(SetLetter(x, ink))
             x += float(self.glyphs[name].width) * scale

@@ -22,7 +22,7 @@ from namewright.geometry.boxes import Box
 from namewright.letters.alphabet import MissingLetters, described
 from namewright.letters.strokes import Stroke
 from namewright.lines.ruling import LETTER_UNITS, MAX_MIDLINE, MIN_MIDLINE, Ruling
-from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
+from namewright.lines.setting import SPACES, InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.message import message
 from namewright.named_tuples import NamedTuple
 from namewright.names.clusters import clusters
@@ -33,7 +33,6 @@ from namewright.schoolfont.reading import SchoolFont
 from namewright.store import LETTERS, Store
 
 _FEATURES = {"kern": True, "mark": True, "mkmk": True, "liga": False, "clig": False, "dlig": False}
-_SPACES = " \u00a0"
 _JOINER = "\u034f"  # combining grapheme joiner
 _MAX_SEGMENTS = 2000  # of one letter's outline: more is a picture, not a letter
 _DOTTED = "ijɨʝ"  # letters with a dot that a mark above takes the place of (Unicode: Soft_Dotted)
@@ -123,7 +122,7 @@ def _refuse_lost(font: SchoolFont, letters: Iterable[Shaped]) -> None:
 
 def _refuse_missing(font: SchoolFont, text: str) -> None:
     lost = tuple(dict.fromkeys(
-        char for char in text if char not in _SPACES and not font.glyph(char)
+        char for char in text if char not in SPACES and not font.glyph(char)
         and not all(font.glyph(part) for part in unicodedata2.normalize("NFD", char))))
     if lost:
         raise NotInFont("font.missing", font, lost)
@@ -241,7 +240,7 @@ class RuledFont:
         x = 0.0
         to_mm = self.ruling.x_height_mm / self.lettering.font.measures.x_height
         for letter in shaped(self.lettering.font, text):
-            if letter.cluster.strip(_SPACES):
+            if letter.cluster.strip(SPACES):
                 ink = self._letter(letter)
                 x = x if placed else -ink.bounds[0]
                 placed.append(SetLetter(x, ink))

@@ -9,12 +9,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from namewright.classbook import BookChild
-from namewright.classbook.keys import tuning_of
 from namewright.classbook.rosters import practised
 from namewright.pages.sheet_settings import SheetSettings
 from namewright.roster.children import Child
 from namewright.settings import Hand, Support
-from namewright.tuning import Knob, Tuning
+from namewright.tuning import Knob, Tuning, tuning_of
 
 
 def tried(one: BookChild, own: Mapping[str, str]) -> BookChild:

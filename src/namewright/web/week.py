@@ -12,7 +12,6 @@ from flask import Blueprint, redirect, render_template, request, url_for
 from werkzeug.wrappers import Response as BaseResponse
 
 from namewright.classbook import ClassbookError, grouping
-from namewright.classbook.keys import MAX_A_WEEK
 from namewright.making.planning import timetable_of
 from namewright.making.request import Kind
 from namewright.message import Message, Problem, message
@@ -20,6 +19,7 @@ from namewright.pages.growth import day_said
 from namewright.pages.plan.sentences import letters_said, next_week_said, table_said, this_week_said
 from namewright.practice.ordering import unmet
 from namewright.practice.timetable import Progress, Timetable
+from namewright.practice.weeks import MAX_A_WEEK
 from namewright.web.class_pdf import begin, request_for, this_monday
 from namewright.web.desk import Member, book, class_settings, desk, members
 from namewright.web.finding import by_alphabet

@@ -17,17 +17,14 @@ from namewright.lines.tuned import check_pens
 from namewright.message import Message, message
 from namewright.pages import blocks
 from namewright.pages.page import Furniture, Item, Page, Row, checked
-from namewright.pages.paper import Sheet, sheet_of
+from namewright.pages.paper import GUTTER_MM, HEADER_MM, SIGN_OVER_MM, Sheet, sheet_of
 from namewright.pages.pictograms import Task, pictogram
 from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.wording import Wording, wording
 
-HEADER_MM = 10.5
-GUTTER_MM = 11.0  # left of what a child reads and writes, for the pictograms of its tasks
 FOOTER_MM = 6.0
 LINE_MM = 5.6  # from one line of a caption to the next
-_SIGN_OVER_MM = 0.8  # by so much a pictogram begins over its caption
 MIN_X_MM = 2.5  # x-height of a name to read: under this it is no name for a child of four
 
 
@@ -68,7 +65,7 @@ class Frame:
         x = self.sheet.left_mm + GUTTER_MM
         lines = self.setter.wrapped(self.words.say(key), self.right - x, blocks.TEXT_MM)
         placed = (blocks.text_at(self.setter, line, x, self.y + 3.8 + at * LINE_MM) for at, line in enumerate(lines))
-        self.items += [Furniture((pictogram(task, self.sheet.left_mm, self.y - _SIGN_OVER_MM),)),
+        self.items += [Furniture((pictogram(task, self.sheet.left_mm, self.y - SIGN_OVER_MM),)),
                        Furniture(passage(placed))]
         self.y += 3.8 + LINE_MM * (len(lines) - 1) + 3.2
 

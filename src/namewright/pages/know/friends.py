@@ -17,9 +17,10 @@ from namewright.lines.forms import Form
 from namewright.lines.setting import SetLine, pen_width_mm
 from namewright.names.clusters import clusters
 from namewright.pages import blocks
-from namewright.pages.know.frame import HEADER_MM, LINE_MM, Frame, framed
+from namewright.pages.know.frame import LINE_MM, Frame, framed
 from namewright.pages.know.rows import Spread, height_of, spread, under_tails
 from namewright.pages.page import Furniture, Page
+from namewright.pages.paper import HEADER_MM
 from namewright.pages.pictograms import Task
 from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter

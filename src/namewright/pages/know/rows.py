@@ -16,10 +16,10 @@ from namewright.lines.ruling import Ruling
 from namewright.lines.setting import InkLetter, SetLetter, SetLine, pen_width_mm
 from namewright.names.clusters import clusters
 from namewright.pages import blocks
-from namewright.pages.know.frame import GUTTER_MM, Frame
+from namewright.pages.know.frame import Frame
 from namewright.pages.page import Guide, Row
 from namewright.pages.paging import TooTall
-from namewright.pages.paper import sheet_of
+from namewright.pages.paper import GUTTER_MM, sheet_of
 from namewright.pages.sheet_settings import SheetSettings
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.gaps import GAP, GapRow

@@ -11,15 +11,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from namewright.geometry.points import Point
-from namewright.geometry.segments import Cubic
 from namewright.letters.strokes import Stroke, polyline_stroke
+from namewright.lines.forms import ring
 from namewright.lines.ink import BLACK, WHITE, Ink, Piece, Style, stroke_fragment
 from namewright.pages.typesetter import Typesetter
 from namewright.practice.difficulty import Band
 
 SHAPE_MM = 4.4  # side of the shape that a letter stands on
 STEP_MM = 5.1  # from one such shape to the next
-_ARC = 0.5523  # of the radius: the handle of a quarter circle drawn as one cubic
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,9 +60,7 @@ def band_shape(band: Band, x: float, y: float, side: float) -> Ink:
 
 
 def _ring(r: float) -> Stroke:
-    k = _ARC * r
-    return Stroke((Cubic((r, 0.0), (r, k), (k, r), (0.0, r)), Cubic((0.0, r), (-k, r), (-r, k), (-r, 0.0)),
-                   Cubic((-r, 0.0), (-r, -k), (-k, -r), (0.0, -r)), Cubic((0.0, -r), (k, -r), (r, -k), (r, 0.0))))
+    return ring((0.0, 0.0), r)
 
 
 def _box(r: float) -> Stroke:
