@@ -8,9 +8,14 @@ from namewright.names.particles import PARTICLES
 from namewright.roster.vocabulary import fold
 
 
+def is_small_word(word: str) -> bool:
+    """Say whether a word is written small and is no particle: no name has one."""
+    return begins_small(word) and fold(word) not in PARTICLES
+
+
 def is_titled(text: str) -> bool:
     """Say whether every word but a particle begins with a capital, as those of a name do."""
-    return all(not begins_small(word) or fold(word) in PARTICLES for word in text.split())
+    return not any(map(is_small_word, text.split()))
 
 
 def is_loud(text: str) -> bool:

@@ -19,7 +19,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_state
-from namewright.roster.capitals import is_titled
+from namewright.roster.capitals import is_small_word, is_titled
 from namewright.roster.care_words import CARE
 from namewright.roster.date_lines import IN_FIGURES
 from namewright.roster.header_words import CHILD_WORDS
@@ -548,7 +548,7 @@ def _tells_of_others(cell: str) -> bool:
     first, *rest = cell.split()
     if not rest:
         return _tells_who(first)
-    small = begins_small(first) and fold(first) not in PARTICLES and any(map(opens_as_a_name, rest))
+    small = is_small_word(first) and any(map(opens_as_a_name, rest))
     return small or any(map(_tells_who, (first, *rest)))
 
 

@@ -9,15 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.capitals import is_small_word
 from namewright.roster.known import is_given
 from namewright.roster.pasted import Line
 from namewright.roster.shares import given_share
-from namewright.roster.vocabulary import fold
 
 _NUMBER = pattern(r"\s*(\d{1,2})[.)]\s*(?=[^\W\d_])")
 _FEWEST, _MOST_ABOVE = 2, 2
@@ -54,4 +52,4 @@ def _heads(filled: Mapping[int, str]) -> list[int]:
 
 def _is_no_child(text: str) -> bool:
     words = text.split()
-    return any(map(str.isdigit, text)) or any(begins_small(word) and fold(word) not in PARTICLES for word in words[1:])
+    return any(map(str.isdigit, text)) or any(map(is_small_word, words[1:]))

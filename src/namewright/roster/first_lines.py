@@ -12,9 +12,9 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import said_by_a_register, strip_numbering
+from namewright.roster.capitals import is_small_word
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import CHILDREN
 from namewright.roster.headings import heading_reason
@@ -54,18 +54,14 @@ def _is_unlike(text: str, others: Sequence[str]) -> bool:
         return False
     given = opens_with_given(strip_numbering(text))
     alone = not given and len(words) == 1 and share(len(each) >= _WHOLE for each in below) >= _NEARLY_ALL
-    small = any(map(_is_small, words[-1:] if given else words))  # Mi clase
-    return alone or (small and not any(_is_small(word) for each in below for word in each))
+    small = any(map(is_small_word, words[-1:] if given else words))  # Mi clase
+    return alone or (small and not any(is_small_word(word) for each in below for word in each))
 
 
 def _name(text: str) -> list[str]:
     """Return the words of a line up to what stands aside of a name, without what a register says of the day."""
     words = _ASIDE.split(strip_numbering(text))[0].replace(",", " ").split()
     return words[: len(words) - said_by_a_register(words, _OF_THE_DAY)]
-
-
-def _is_small(word: str) -> bool:
-    return begins_small(word) and fold(word) not in PARTICLES
 
 
 def _over_children(filled: Mapping[int, str]) -> Iterator[int]:

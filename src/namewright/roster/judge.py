@@ -9,12 +9,11 @@ import re
 from collections.abc import Mapping, Sequence
 from functools import cached_property
 
-from namewright.names.casing import begins_small, opens_as_a_name
+from namewright.names.casing import opens_as_a_name
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, says_what_called, strip_numbering
-from namewright.roster.capitals import is_titled
+from namewright.roster.capitals import is_small_word, is_titled
 from namewright.roster.care_words import CARE
 from namewright.roster.columns import stray_cells
 from namewright.roster.commas import comma_tells, family_first_by_comma
@@ -260,7 +259,7 @@ def _order(names: Sequence[str], texts: Sequence[str], surely_given: bool) -> Or
 def _without_aside(text: str) -> str:
     """Return a name without what stands beside it, words in small letters and figures behind it among that."""
     words = ASIDE.sub(" ", strip_numbering(text)).split()
-    small = [not word[0].isalpha() or (begins_small(word) and fold(word) not in PARTICLES) for word in words]
+    small = [not word[0].isalpha() or is_small_word(word) for word in words]
     end = small.index(True) if True in small[1:] and not small[0] else len(words)
     return " ".join(words[:end])
 

@@ -16,9 +16,9 @@ from namewright.message import Message, message
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small, opens_as_a_name
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
+from namewright.roster.capitals import is_titled
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, lean, opens_with_given
 from namewright.roster.names_in_text import BETWEEN_NAMES
@@ -125,7 +125,7 @@ def _are_most(bare: Mapping[int, str], found: Mapping[int, str]) -> bool:
 
 def _of_others(text: str) -> tuple[Message, ...]:
     """Return what is asked about a line among those of grown-ups that nobody known opens: ``Du``, ``At work``."""
-    small = any(begins_small(word) and fold(word) not in PARTICLES for word in text.split())
+    small = not is_titled(text)
     known = opens_with_given(text) and not small and fold(text) not in _ONESELF
     return () if known or text.rstrip().endswith(":") or heading_reason(text) else (
         message("roster.unlike", words=text[:60]),)

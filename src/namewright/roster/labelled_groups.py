@@ -14,9 +14,9 @@ from itertools import chain, pairwise
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_state, is_word_about
+from namewright.roster.capitals import is_small_word
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.header_words import HEADER_WORDS
 from namewright.roster.heading_words import HEADING_WORDS, OPENERS, PLACES
@@ -291,7 +291,7 @@ def _is_a_phrase(label: str) -> bool:
     words = BRACKETS.sub(" ", label).split()
     if len(words) > 1 and fold(words[0]) in OPENERS and begins_small(words[1]):
         words = words[1:]  # Al centro, though Al is a name
-    small = any(begins_small(word) and fold(word) not in PARTICLES for word in words)
+    small = any(map(is_small_word, words))
     return small and not any(is_given(word) or lean(word) < 0 for word in words if not begins_small(word)) \
         and not _is_about_a_child(label)
 

@@ -14,10 +14,9 @@ from namewright.message import message
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_state, is_word_about, strip_numbering
-from namewright.roster.capitals import is_loud, is_titled
+from namewright.roster.capitals import is_loud, is_small_word, is_titled
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.headers import header_role, is_about_somebody_else
 from namewright.roster.heading_words import COLOURS
@@ -193,7 +192,7 @@ def _is_spoken(text: str) -> bool:
     words = text.split()
     if not words or is_loud(text) or NAME_LABEL.match(text):
         return False
-    small = any(begins_small(word) and fold(word) not in PARTICLES and len(word) > 1 for word in words[1:])
+    small = any(is_small_word(word) and len(word) > 1 for word in words[1:])
     return small or (len(words) == 1 and is_word_about(words[0]))
 
 

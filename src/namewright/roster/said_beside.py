@@ -12,9 +12,8 @@ from collections import Counter
 from collections.abc import Mapping
 
 from namewright.names.casing import begins_small
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
-from namewright.roster.capitals import is_titled
+from namewright.roster.capitals import is_small_word, is_titled
 from namewright.roster.heading_words import PLACES
 from namewright.roster.kin import GROWN_UPS
 from namewright.roster.pasted import Line
@@ -60,7 +59,7 @@ def _of_themselves(filled: dict[int, str]) -> dict[int, str]:
 def _name(text: str) -> str:
     """Return what is named before a sign or words in small letters."""
     words = _ENDS.split(text, maxsplit=1)[0].split()
-    end = next((at for at, word in enumerate(words) if begins_small(word) and fold(word) not in PARTICLES), len(words))
+    end = next((at for at, word in enumerate(words) if is_small_word(word)), len(words))
     return " ".join(words[: end or 1])
 
 

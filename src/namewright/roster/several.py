@@ -14,6 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import OPENING_PARTICLES, PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED, is_abbreviation, is_word_about, strip_numbering
+from namewright.roster.capitals import is_small_word
 from namewright.roster.care_words import CARE
 from namewright.roster.commas import BRACKETS, COMMA, mask
 from namewright.roster.group_lines import is_count
@@ -148,7 +149,7 @@ def several_in(
 
 def _is_led_to(words: Sequence[str]) -> bool:
     """Say whether words of a sentence lead to the first name: ``In der Bauecke sind Mira``."""
-    small = any(begins_small(word) and fold(word) not in PARTICLES for word in words[1:-1])
+    small = any(map(is_small_word, words[1:-1]))
     opened = len(words) > 1 and fold(words[0]) in OPENERS and begins_small(words[1])
     titled = not begins_small(words[0]) and not begins_small(words[-1])
     return small and titled and (opened or not is_known(words[0]))

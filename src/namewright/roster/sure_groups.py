@@ -11,12 +11,11 @@ import re
 from collections.abc import Sequence
 from itertools import chain
 
-from namewright.names.casing import begins_small, opens_as_a_name
+from namewright.names.casing import opens_as_a_name
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import INITIALLED
-from namewright.roster.capitals import is_titled
+from namewright.roster.capitals import is_small_word, is_titled
 from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, TODAY
 from namewright.roster.known import is_given, lean
 from namewright.roster.names_between import BRACKETS
@@ -156,4 +155,4 @@ def _may_be_a_child(label: str) -> bool:
 
 def _is_a_phrase(label: str) -> bool:
     """Say whether a label goes on in small letters, as no name does: ``Play dough``, ``Pâte à modeler``."""
-    return any(begins_small(word) and fold(word) not in PARTICLES for word in label.split()[1:])
+    return any(map(is_small_word, label.split()[1:]))

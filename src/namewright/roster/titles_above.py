@@ -17,9 +17,9 @@ import unicodedata2
 from namewright.named_tuples import NamedTuple
 from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
-from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import BULLETS, strip_numbering
+from namewright.roster.capitals import is_small_word
 from namewright.roster.care_words import CARE
 from namewright.roster.class_words import opens_as_class
 from namewright.roster.first_lines import first_lines
@@ -170,7 +170,7 @@ def over_asides(lines: Sequence[str]) -> Iterator[int]:
     ends = [begins_small((_words(_LEADER.split(_ASIDE.split(text)[0])[0]) or words)[-1]) for text in filled.values()]
     phrase = ends[0] and not any(ends[1:]) and len(words) > _PAIR  # Gita al museo
     last = _words(filled[first])[-1]
-    small = small or (begins_small(last) and fold(last) not in PARTICLES and not told[0])  # Ami secret
+    small = small or (is_small_word(last) and not told[0])  # Ami secret
     named = opens_with_given(filled[first]) and not small and not phrase
     if (titled or not told[0]) and not named and share(told[1:]) >= _NEARLY_ALL:
         yield first
@@ -205,7 +205,7 @@ def _has_no_figure(text: str, others: Sequence[str]) -> bool:
     words = _words(text)
     if any(map(str.isdigit, text)) or _ASIDE.search(text) or any(sign in text for sign in COLUMN_SIGNS):
         return False
-    small = any(begins_small(word) and fold(word) not in PARTICLES for word in words[1:])
+    small = any(map(is_small_word, words[1:]))
     unknown = len(words) == 1 and not is_known(words[0])
     return (small or unknown) and share(any(map(str.isdigit, other)) for other in others) >= _NEARLY_ALL
 
