@@ -28,10 +28,9 @@ from namewright.roster.no_names import opens_a_line
 from namewright.roster.pasted import CHAT, Line
 from namewright.roster.remarks import parted_tail, signs_of_remarks
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import ANY_DAYS, HANDS, MONTHS, SUFFIXES, fold
+from namewright.roster.vocabulary import ANY_DAYS, DATES, HANDS, SUFFIXES, fold
 from namewright.store import keeps_names
 
-_DATED = ANY_DAYS | MONTHS
 _MOSTLY, _HALF = 0.6, 0.5
 _CLEARLY = 0.3  # by how much more of one side than of the other are given names
 _MOST_ROUNDS = 3
@@ -195,7 +194,7 @@ def _stand_behind(before: Sequence[str], behind: Sequence[str], *, dated: bool) 
 
 def _is_a_date(text: str) -> bool:
     """Say whether words are a day or a month and figures, or days that a child comes on."""
-    dated = fold(text.split()[0]).strip(".,") in _DATED and any(map(str.isdigit, text))
+    dated = fold(text.split()[0]).strip(".,") in DATES and any(map(str.isdigit, text))
     return dated or is_a_date(text) or opens_with_days(text)
 
 

@@ -15,10 +15,9 @@ from namewright.roster.capitals import is_titled
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given
 from namewright.roster.pasted import COLUMN_SIGNS, Line
-from namewright.roster.vocabulary import ATTENDANCE, ATTENDANCE_BESIDE, fold
+from namewright.roster.vocabulary import ATTENDANCE, ON_A_REGISTER, fold
 from namewright.store import keeps_names
 
-_ANY = ATTENDANCE | ATTENDANCE_BESIDE
 _WHOLE, _FEW = 2, 2
 _MOSTLY = 0.6
 _LONGEST = 100  # characters of a line that is looked at: a longer one is a text
@@ -46,10 +45,11 @@ def _parted(line: str) -> tuple[str, str, bool] | None:
     if "  " in bare.strip():  # João  Inês  Giulia malade: of whom a gap parts the others
         return None
     words = bare.split()
-    if size := said_by_a_register(words, _ANY):
+    if size := said_by_a_register(words, ON_A_REGISTER):
         name, said = words[:-size], words[-size:]
         return (" ".join(name).rstrip(" ,"), " ".join(said).strip(",;()!"), True) if _is_a_name(line, name) else None
-    if len(words) > _WHOLE and fold(words[0]) in _ANY and not is_given(words[0]) and _is_a_name(line, words[1:]):
+    if len(words) > _WHOLE and fold(words[0]) in ON_A_REGISTER and not is_given(words[0]) and (
+            _is_a_name(line, words[1:])):
         return " ".join(words[1:]), words[0], False
     return None
 

@@ -22,7 +22,7 @@ _NAMES = word_set("""
     name, names, nombre, nombres, nom, noms, prenom, prenoms, namen, vorname, vornamen, nome, nomi, nomes""")
 _CHILDREN = CHILD_WORDS | CHILDREN | word_set("""
     son, daughter, sons, daughters, hijos, hijas, fils, fille, filles, sohn, tochter, sohnes, kindern, figli, figlie,
-    filhos, filhas, kids, kiddos, pequeno, pequena, little, one""")
+    filhos, filhas, pequeno, pequena, little, one""")
 _GREETS = (GREETINGS | GREETING_PHRASES | word_set("morning, evening, guten, morgen, boas")) - CLOSINGS
 _TO_ALL = word_set("""
     all, everyone, everybody, there, a, todos, todas, tout, le, monde, tous, toutes, zusammen, alle, an, allerseits,

@@ -31,6 +31,7 @@ from namewright.roster.shares import share
 from namewright.roster.vocabulary import (
     ANY_DAYS,
     CODES,
+    DATES,
     DOUBLE_STARTERS,
     HANDS,
     MONTHS,
@@ -50,7 +51,6 @@ _IN_BRACKETS = pattern(r"\(([^()]*)\)")
 _CLOCK = pattern(r"[0-9]{1,2}(?:[:.h][0-9]{2}|h)(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?")
 _STREETS = 0.3  # of the cells of a column of stops: others are called after a church
 _WHOLE_IN_BRACKETS = pattern(r"\([^()]*\)|\[[^\[\]]*\]")
-_DATED = ANY_DAYS | MONTHS
 _MAX_COLUMNS = 64
 _MOSTLY = 0.6
 _FEW_ROWS = 4
@@ -257,7 +257,7 @@ def names_in(cells: Iterable[str]) -> int:
 
 def _is_dated(titles: Sequence[str], at: int) -> bool:
     """Say whether a column has a day or a month over it."""
-    return at < len(titles) and fold(titles[at]) in _DATED
+    return at < len(titles) and fold(titles[at]) in DATES
 
 
 def _filled(columns: Sequence[_Column]) -> int:
@@ -427,7 +427,7 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
     """
     if len(rows) < 2 or sum(map(bool, rows[0])) < 2:
         return False, False
-    if all(fold(title) in _DATED for title in rows[0] if title):
+    if all(fold(title) in DATES for title in rows[0] if title):
         return True, False
     if len(rows) < 3:
         return False, False

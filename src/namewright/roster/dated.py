@@ -60,7 +60,7 @@ _BEHIND = pattern(rf"\s*([^\W\d_]+),?\s+{_DAY_OF}\s*")
 _HOURS = frozenset(("uhr", "h", "am", "pm", "a.m", "p.m", "uur", "ore", "horas"))
 _AT = frozenset(("an", "am", "auf", "bei", "beim", "im", "in", "vor", "zum", "at", "by", "en", "al", "chez", "au", "na",
                  "no"))
-_SMALL = OF_THE | {"le", "el", "il", "den", "am", "on", "dia"}
+_SMALL = OF_THE | {"le", "el", "il", "am", "on", "dia"}
 _MOST_WORDS = 7  # of a date: Monday, the 3rd of November 2025
 _EDGES = ".,:()"
 _FEW, _ENOUGH = 2, 4

@@ -28,8 +28,8 @@ _HAVING = _MINE | word_set("""
     has, are, is, there's, there’s, hay, estan, esta, son, a, sont, sind, gibt, heissen, sono, c'e, c’e, ha, tem,
     sao""")
 _OPENING = CHILDREN | GREETINGS | OPENERS | word_set("""
-    okay, ok, so, well, um, uh, here's, here’s, i've, i’ve, we've, we’ve, pues, bueno, mi, mis, alors, bon, mes, also,
-    ich, wir, meine, meiner, unsere, unserer, allora, nella, i, entao, minha, meus, eu""")
+    okay, ok, so, well, uh, here's, here’s, i've, i’ve, we've, we’ve, pues, bueno, mi, mis, alors, bon, mes, ich,
+    wir, meine, meiner, unsere, unserer, allora, entao, minha, meus, eu""")
 """Words that may open the telling with a capital: a name before small words is a child of whom something is said."""
 _END = frozenset(("schluss", "ende"))
 _INSIDE = word_set("i, i've, i’ve, klasse, gruppe, kinder, schuler, jahr") | _END
@@ -51,11 +51,10 @@ _ORDER = _FIRST | _NEXT | word_set("""
 _CAPITAL = (_FIRST | _NEXT | frozenset(("zum", "pour", "por", "para"))) - {"prima", "primo"}
 """Those that may open a line with a capital: Prima and Primo are given names."""
 _FILLING = _OPENING | word_set("""
-    the, one, is, it's, it’s, that, of, all, now, comes, la, el, lo, los, las, le, les, l'ultimo, l’ultimo, l'ultima,
-    l’ultima, que, viene, es, est, c'est, c’est, pour, vient, on, par, der, die, das, als, am, ist, sind, kommt,
-    kommen, zum, ganz, il, e, per, c'e, c’e, o, um, em, por, para, ao, na, oke, en, ten, komt""")
+    one, is, it's, it’s, of, now, comes, l'ultimo, l’ultimo, l'ultima, l’ultima, que, viene, est, c'est, c’est, vient,
+    par, als, ist, sind, kommt, kommen, zum, ganz, oke, ten, komt""")
 """Words that stand about those of order."""
-_OPENING_ALOUD = _OPENING | _FIRST | {"the", "pour", "per", "para", "por", "als", "am", "zum"}
+_OPENING_ALOUD = _OPENING | _FIRST | {"als", "zum"}
 _EDGES = ".,;:!?…"
 _LAST = 3  # words before the names, one of which has somebody
 _FEWEST, _MOST_WORDS, _LONGEST = 3, 4, 3_000

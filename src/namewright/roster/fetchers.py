@@ -34,8 +34,8 @@ _IN_BRACKETS = pattern(r"([^()\[\]]*[^\W\d_.][^()\[\]]*)[(\[]([^()\[\]]{2,40})[)
 _ENDED = pattern(r"(.*[^\W\d_.])(?:\s*,\s*|\s+[-–—]\s+|\s+)([^\W\d_][^\s,]*)")
 _KIN = (GROWN_UPS - SCHOOLS) | word_set("""
     sitter, au pair, godmother, godfather, stepmum, neighbor, neighbour, canguro, cuidadora, ninera, madrina, padrino,
-    vecina, vecino, marraine, parrain, baby-sitter, tatie, voisine, voisin, belle-mere,
-    beau-pere, tagesmutter, patentante, patenonkel, stiefvater, stiefmutter, nachbarin, nachbar, kindermadchen,
+    vecina, vecino, marraine, parrain, baby-sitter, voisine, voisin, belle-mere, beau-pere,
+    tagesmutter, patentante, patenonkel, stiefvater, stiefmutter, nachbarin, nachbar, kindermadchen,
     vicina, vicino, patrigno, matrigna, ama, baba, madrinha, padrinho, vizinha, vizinho, padrasto, madrasta""")
 _BRACKETS = pattern(r"[(\[]([^()\[\]]{2,40})[)\]]")
 _SAID = message("roster.said_below")

@@ -20,12 +20,11 @@ from namewright.roster.heading_words import CHILDREN
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import opens_with_given
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import ATTENDANCE, ATTENDANCE_BESIDE, fold
+from namewright.roster.vocabulary import ON_A_REGISTER, fold
 
 _YEAR = pattern(r"(?<![0-9/.-])20[0-9]{2}\s?[/–-]\s?(?:20)?[0-9]{2}(?![0-9/.-])", needs="2")
 _DRAWN = pattern(r"\s*(?P<sign>[*=~_#+-]{2,})\s*[^\W_].*(?P=sign)\s*", needs="*=~_#+-")
 _ASIDE = pattern(r"\s[-–—|/=]\s|[:(\[]|\s(?:->|→|>)\s")
-_OF_THE_DAY = ATTENDANCE | ATTENDANCE_BESIDE
 _ENOUGH = 3  # lines below
 _MOST_ABOVE = 4  # lines over the children
 _WHOLE = 2  # words
@@ -61,7 +60,7 @@ def _is_unlike(text: str, others: Sequence[str]) -> bool:
 def _name(text: str) -> list[str]:
     """Return the words of a line up to what stands aside of a name, without what a register says of the day."""
     words = _ASIDE.split(strip_numbering(text))[0].replace(",", " ").split()
-    return words[: len(words) - said_by_a_register(words, _OF_THE_DAY)]
+    return words[: len(words) - said_by_a_register(words, ON_A_REGISTER)]
 
 
 def _over_children(filled: Mapping[int, str]) -> Iterator[int]:

@@ -15,13 +15,12 @@ from namewright.roster.beside import Reading, is_word_about
 from namewright.roster.commas import BRACKETS
 from namewright.roster.cut_short import SHORT_NAMES
 from namewright.roster.known import is_given, lean
-from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, MONTHS, fold
+from namewright.roster.vocabulary import AND_WORDS, DATES, fold
 from namewright.store import keeps_names
 
 _PARTS = pattern(rf"\s*[,;/|+&\t]\s*|\s[-–—]+\s|\s{{2,}}|!\s+|\s(?:{'|'.join(sorted(AND_WORDS))})\s")
 _LABEL = pattern(r"\s*(?:[-*•\d.)(]+\s+)*(?:[^\W\d_][^:,;/&]{0,40}:|\d{1,2}[:.h]\d\d|with|mit|avec|con|com)\s+", re.I)
 _STOP = pattern(r"(\w\s)?(?<![^\W\d_])([^\W\d_]{2,})\.\s+(?=\S)", needs=".")
-_DATED = ANY_DAYS | MONTHS
 _SHORTEST = 3  # letters of a name before a full stop: fewer are cut short, as is a word on no list
 _FEW = 2  # names in a heading: one may be a grown-up's
 _LONGEST = 300  # characters: a longer line is a text
@@ -78,7 +77,7 @@ def _names(parts: Collection[str]) -> Iterator[str]:
     for part in parts:
         word = part.split(maxsplit=1)[0].strip(":!?*•") if part.strip() else ""
         named = len(word) > 1 and word[0].isupper() and word[-1] != "." and is_given(word)
-        if named and fold(word) not in _DATED and not is_word_about(word):
+        if named and fold(word) not in DATES and not is_word_about(word):
             yield word
 
 

@@ -34,7 +34,7 @@ _WORDS = frozenset(("bus", "isla", "ilha", "isola", "insel", "kreis", "linie", "
 _SHADES = COLOURS | word_set("""
     roja, rojas, amarilla, amarillas, blanca, blancas, morada, moradas, negra, negras, verte, vertes, bleue, bleues,
     blanche, blanches, noire, noires, violette, violettes, rossa, rosse, gialla, gialle, bianca, bianco, bianche, nera,
-    nero, verdi, vermelha, vermelhas, amarela, amarelas, roxa, roxas, branca, branco, preta, preto, lilas, turkis,
+    nero, vermelha, vermelhas, amarela, amarelas, roxa, roxas, branca, branco, preta, preto, lilas, turkis,
     turquoise, turquesa""")
 """Colours as they stand beside a word for a group, where Blanca is no child."""
 _NAMES_TOO = word_set("""

@@ -24,7 +24,7 @@ _STAFF = TEACHERS | word_set("""
 _SAYS_WHO = word_set("""
     role, roles, type, position, rolle, funktion, fonction, rol, cargo, ruolo, funzione, papel, funcao, relationship,
     relation, parentesco, lien, lien de parente, beziehung, verwandtschaft, parentela, rapporto, grau de parentesco""")
-_CHILDREN = CHILD_WORDS | word_set("students, pupils, self, member, membre, mitglied, miembro, membro")
+_CHILDREN = CHILD_WORDS | word_set("pupils, self, member, membre, mitglied, miembro, membro")
 _NEARLY_ALL = 0.8
 
 

@@ -25,7 +25,7 @@ from namewright.roster.names_in_text import names_in
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import AND, AND_WORDS, LEADERS, OTHER_PEOPLE, TITLES, fold
+from namewright.roster.vocabulary import AND, AND_WORDS, NO_CHILD, fold
 from namewright.roster.within import is_of_a_day
 
 _DAY = r"[0-9]{1,4}[./-][0-9]{1,2}(?:[./-][0-9]{1,4})?"
@@ -36,7 +36,6 @@ _CELLS = pattern(r"\s*[;|\t,]\s*|\s{2,}")
 _WITH = pattern(rf"(?:^|\s)(?:with|mit|avec|con|com|&|\+|{AND})\s+$")
 _MOST_ABOVE, _LONGEST, _MOST_WORDS, _FEW = 3, 300, 4, 2
 _NEARLY_ALL, _MOSTLY, _SOME = 0.8, 0.6, 0.4
-_NO_CHILD = OTHER_PEOPLE | TITLES | LEADERS
 
 
 class _Entry(NamedTuple):
@@ -106,7 +105,7 @@ def _opening(rest: str) -> str:
     words = rest.split()
     end = 0
     while end < len(words) and (not begins_small(words[end]) or _leads_on(words[end : end + 2])) and not (
-            end and fold(words[end].strip(".,:")) in _NO_CHILD):
+            end and fold(words[end].strip(".,:")) in NO_CHILD):
         end += 1
     return " ".join(words[:end]) if rest.startswith(" ".join(words[:end])) else ""
 
@@ -114,12 +113,12 @@ def _opening(rest: str) -> str:
 def _leads_on(words: Sequence[str]) -> bool:
     """Say whether a small word stands in a name or between two: ``van Holm``, ``and Leo``; not ``von Oma``."""
     joining = fold(words[0]) in PARTICLES | AND_WORDS
-    return len(words) == _FEW and joining and not begins_small(words[1]) and fold(words[1]) not in _NO_CHILD
+    return len(words) == _FEW and joining and not begins_small(words[1]) and fold(words[1]) not in NO_CHILD
 
 
 def _is_no_child(name: str) -> bool:
     words = name.split()
-    return len(words) > _MOST_WORDS or (fold(words[0].strip(".")) in _NO_CHILD and not is_given(words[0]))  # Irma
+    return len(words) > _MOST_WORDS or (fold(words[0].strip(".")) in NO_CHILD and not is_given(words[0]))  # Irma
 
 
 def _is_whole(name: str) -> bool:

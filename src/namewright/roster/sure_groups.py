@@ -20,14 +20,21 @@ from namewright.roster.heading_words import HEADING_WORDS, JOB_ENDINGS, JOBS, TO
 from namewright.roster.known import is_given, lean
 from namewright.roster.names_between import BRACKETS
 from namewright.roster.shares import given_share, share
-from namewright.roster.vocabulary import ADULTS, ANY_DAYS, MONTHS, OTHER_PEOPLE, STATES, TITLES, fold, word_set
+from namewright.roster.vocabulary import (
+    ANY_DAYS,
+    MONTHS,
+    NO_CHILD,
+    STATES,
+    TITLES,
+    fold,
+    word_set,
+)
 
 _COUNT = pattern(r"^(?:(?P<first>\d{1,2})(?:\s?[x×])?\s)?(?P<words>.*?[^\W\d_].*?)"
                  r"(?:\s*[(\[]\s*(?P<inside>\d{1,2})[^\W\d_ ]{0,3}\s*[)\]]|\s*[-–—=:×]\s*(?P<last>\d{1,2}))?$")
 _NUMBERED = pattern(r"([^\W\d_]{2,20})\s?(?:no\.|nr\.|n[º°]|[#№])?\s?([0-9]{1,3})\b", re.IGNORECASE)
 _TIMED = pattern(r"[^\W\d_].*\s[0-9]{1,2}[:.h][0-9]{2}(?:\s?(?:Uhr|h|[AaPp][Mm]))?$")
 _SEATS = pattern(r"[(\[]\s*\d{1,2}\s+[^\W\d_][^()\[\]]*[)\]]")
-_ADULTS = ADULTS | OTHER_PEOPLE
 _PERIODS = MONTHS | ANY_DAYS | TODAY | word_set("""
     week, month, term, semana, mes, trimestre, semaine, mois, woche, monat, settimana, mese""")
 """What a title over groups ends in: ``Helfer der Woche``."""
@@ -39,7 +46,7 @@ _ALONE = 3  # names behind the only label of a list
 
 def is_of_adults(label: str) -> bool:
     """Say whether a label names grown-ups or somebody of a family: ``Teachers``, ``Frau Vost``."""
-    return any(fold(word.strip(".:’'")) in _ADULTS for word in label.split())
+    return any(fold(word.strip(".:’'")) in NO_CHILD for word in label.split())
 
 
 def is_of_one_adult(label: str) -> bool:

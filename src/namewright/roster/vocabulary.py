@@ -127,6 +127,7 @@ ATTENDANCE = word_set("""
 
 ATTENDANCE_BESIDE = word_set("left, gone, away, out, here, parti, partie, sorti, sortie, saiu, salio")
 """What it says where those stand on other lines: alone it may be a hand, a heading or a child of another class."""
+ON_A_REGISTER = ATTENDANCE | ATTENDANCE_BESIDE
 
 LATE = word_set("tardy, late, verspatet, retard, tarde, ritardo, atrasado, atrasada")
 """What stands for a day on which a child came late."""
@@ -181,6 +182,8 @@ TITLES = word_set("""
 
 ADULTS = TITLES | LEADERS | TEACHERS
 """Words that stand before an adult's name over a class."""
+NO_CHILD = ADULTS | OTHER_PEOPLE
+"""Words for whoever is no child of the class."""
 
 DOUBLE_STARTERS = word_set("""
     ana, anna, anne, ann, maria, mary, marie, juan, jose, jean, luis, carlos, miguel, rosa, luz, jesus, john, billy,
@@ -253,6 +256,7 @@ MONTH_NUMBERS = {
     for word in word_set(words)
 }
 MONTHS = frozenset(MONTH_NUMBERS)
+DATES = ANY_DAYS | MONTHS
 
 NUMBER_LABELS = word_set("""
     dob, d.o.b, born, birthday, bday, birthdate, date of birth, b, age, aged, tel, telephone, phone, ph, cell,

@@ -18,7 +18,7 @@ from namewright.roster.heading_words import HEADING_WORDS, NO_SCHOOL
 from namewright.roster.known import is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.names_in_text import BETWEEN_NAMES, EDGES, is_small
 from namewright.roster.several import is_titled_name, may_be_a_name
-from namewright.roster.vocabulary import ADULTS, AND, OTHER_PEOPLE, TITLES, fold, word_set
+from namewright.roster.vocabulary import AND, NO_CHILD, OTHER_PEOPLE, TITLES, fold, word_set
 from namewright.store import keeps_names
 
 _SIGN = pattern(r"(?P<before>[^,;&+]{2,60}?)(?:\s?:\s+|\s+[-–—]\s+|\s*(?:→|⇒|->|=>)\s*)(?=[^\W\d_])")
@@ -28,7 +28,6 @@ _INITIAL = pattern(r"\s[^\W\d_]\.$")
 _PHRASES = DAY_PHRASES.union(words for words in NO_SCHOOL if " " in words)  # Holiday alone may be a family
 _SUBJECTS = frozenset(("math",))
 _OTHERS = TITLES | OTHER_PEOPLE
-_ADULTS = ADULTS | OTHER_PEOPLE
 _LONGEST, _WHOLE = 200, 2
 _COMES = word_set("""
     is coming, is in, comes, comes too, kommt, kommt mit, kommt auch, ist dabei, ist mit dabei, va, va tambien, viene,
@@ -81,7 +80,7 @@ def behind_an_adult(text: str) -> Within | None:
     if fold(text.split()[0].rstrip(".")) not in TITLES or (found := behind_a_sign(text)) is None:
         return None
     shown = ":" in text or ">" in text or "→" in text or any(map(opens_with_given, found.parts))
-    told = any(word in HEADING_WORDS or word in _ADULTS for part in found.parts for word in fold(part).split())
+    told = any(word in HEADING_WORDS or word in NO_CHILD for part in found.parts for word in fold(part).split())
     return found if len(found.parts) > 1 and shown and not told and len(found.before.split()) > 1 else None
 
 
@@ -150,7 +149,7 @@ def is_led(before: str) -> bool:
     if any(lean(one) > 0 and not begins_small(word) and not _is_day_word(one) and one not in BESIDE_DAY
            for word, one in zip(before.split(), bare, strict=True)):
         return False
-    if may_be_a_child(before) or not _ADULTS.isdisjoint(bare):
+    if may_be_a_child(before) or not NO_CHILD.isdisjoint(bare):
         return False
     return any(map(_is_day_word, bare)) or _has_phrase(" ".join(bare))
 
