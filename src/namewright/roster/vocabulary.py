@@ -1,4 +1,4 @@
-"""The word lists the roster reader goes by: headers in six languages, the rest English and Spanish. Data only.
+"""Words that several parts of the reader go by (adults, days, groups, remarks, settings), and how words are compared.
 
 All lists are common practice, written down by hand and meant to be modest: a word that is missing costs
 a note on a line, never a child. Keys are folded: small letters, no accents, single spaces.
