@@ -17,6 +17,7 @@ LOOKING = {step.take.__name__: step for step in (*AS_PASTED, *BEFORE_COLUMNS) if
 EXAMPLES = {
     "from_ages": "Mira Vost (4;7) – /k/ for /t/\nLeo Zell (5;1) – lisp\nAva Quin (4;11) – /r/ at word start",
     "from_bare_labels": "Mira: ||\nLeo:\nAva: |||\nBo: |",
+    "from_merged_cells": "Red table\tMira Vost\n\tLeo Zell\n\tAva Quin",
     "from_an_index": "Vost, Mira ..... 12    Zell, Bo ..... 31\nQuin, Otta ..... 4    Marn, Kai ..... 7",
     "from_arrows": "Mira → Oak School\nLeo → Elm School\nAva → Oak School\nBo → Elm School",
     "from_a_photo": "' 1, Mira Vost _\n. 2, Leo Zell |\n~ 3, Ava Quin .\n= 4, Bo Marn _",

@@ -45,6 +45,8 @@ from namewright.roster.label_sheets import from_label_sheets
 from namewright.roster.leaver_blocks import without_leaver_blocks
 from namewright.roster.leavers import without_leavers
 from namewright.roster.margin_notes import without_margin_notes
+from namewright.roster.merged_cells import SIGNS as CELL_SIGNS
+from namewright.roster.merged_cells import from_merged_cells
 from namewright.roster.names_beside import from_names_beside
 from namewright.roster.page_heads import without_page_heads
 from namewright.roster.passed_on import from_passed_on
@@ -105,6 +107,7 @@ AS_PASTED = (
     Step(from_a_folder_tree),  # ├── Mia Vost/
     Step(without_copied_pages),  # MV · Mia Vost · Active today · Edit, each on a line
     Step(without_sheet_frames),  # 1 · Name · Group, over 2 · Mia Vost · Owls
+    Step(from_merged_cells, CELL_SIGNS),  # Red table | Mia Vost, over  | Leo Berg
     Step(from_ages, ";/"),  # Mia Vost (4;7) – /k/ for /t/
     Step(from_bare_labels, ":"),  # Mia: ||, over Leo:
     Step(without_staff),  # Staff, over Ms. Vale · Mr. Oak
