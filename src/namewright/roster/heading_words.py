@@ -208,8 +208,19 @@ NOBODY = word_set("""
 FREE_SEATS = NOBODY | word_set("""
     free, empty, vacant, open, free seat, empty seat, frei, leer, freier platz, unbesetzt, vide, libre, place libre,
     place vide, vacio, vacia, vacante, asiento libre, libero, vuoto, posto libero, livre, vazio, vaga, lugar livre, x,
-    xx, xxx, n/a""")
-"""What stands in a seat of a plan where no child sits."""
+    xx, xxx, n/a, tbd, tba, tbc, vacancy, open seat, open spot, open place, free place, free spot, empty spot,
+    available, unassigned, unfilled, to be determined, to be announced, not assigned, noch frei, noch offen, platz frei,
+    freier sitzplatz, nicht besetzt, zu vergeben, noch zu vergeben, n.n, nn, libres, place vacante, place disponible,
+    disponible, a pourvoir, a definir, non attribue, non attribuee, siege libre, plaza libre, plaza vacante, lugar
+    vacante, puesto libre, por asignar, sin asignar, por definir, libera, vacanti, posto vacante, posto vuoto,
+    disponibile, da definire, da assegnare, non assegnato, vago, lugar vago, lugar vazio, vaga livre, disponivel, por
+    preencher, a preencher, nao atribuido""")
+"""What stands in a seat of a plan, or in a line of a list, where no child is."""
+
+EXAMPLES = word_set("""
+    example, sample, test, demo, dummy, placeholder, template, ejemplo, prueba, muestra, exemple, modele, essai,
+    beispiel, muster, vorlage, esempio, prova, exemplo, teste, amostra""")
+"""Words of a row that shows how others are to be filled in: ``Example Student``, ``Muster Kind``."""
 
 IN_A_ROOM = word_set("""
     board, whiteboard, white board, smartboard, smart board, blackboard, chalkboard, screen, door, doors, exit,

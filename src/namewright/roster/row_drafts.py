@@ -18,6 +18,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.children import Outcome
 from namewright.roster.columns import Row, Table
+from namewright.roster.fillers import is_filler, why_nobody
 from namewright.roster.free_text import NAME_LABEL, SEVERAL
 from namewright.roster.further_names import lines_of_others
 from namewright.roster.further_rows import further_rows, rows_by_grown_up, rows_of_a_day_book, tells_of_others
@@ -85,7 +86,8 @@ def draft_rows(found: Unfolded) -> list[Draft]:
             drafts.append(_draft_row(row, table, found))
     sure = _without_small([_doubted(draft, found) for draft in drafts], found)
     sure = _without_titles_over_titles(sure, found)
-    apart = _without_merged([_without_no_school(draft, found) for draft in sure], found)
+    sure = _without_fillers([_without_no_school(draft, found) for draft in sure], found)
+    apart = _without_merged(sure, found)
     return _with_second_words(_asked_alike(apart, found), found)
 
 
@@ -166,6 +168,24 @@ def _without_no_school(draft: Draft, found: Unfolded) -> Draft:
     if draft.entry is None or not is_no_school(draft.entry.reading) or NAME_LABEL.match(text):
         return draft
     return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(text).notes)
+
+
+def _without_fillers(drafts: list[Draft], found: Unfolded) -> list[Draft]:
+    """Make nobody of words that hold a free place or show how a row is filled in: ``TBD``, ``Example Student``."""
+    fillers = {draft.row.line: draft.entry.reading for draft in drafts if draft.entry and is_filler(draft.entry.reading)
+               and not _is_labelled(found.lines[draft.row.line])}
+    if not fillers:
+        return drafts
+    others = [draft.entry.reading for draft in drafts if draft.entry and draft.row.line not in fillers]
+    why = {at: why_nobody(reading, others) for at, reading in fillers.items()}
+    return [Draft(draft.row, Outcome.LEFT_OUT if why[draft.row.line].doubtful else Outcome.HEADING,
+                  notes=why[draft.row.line].notes) if draft.row.line in why else draft for draft in drafts]
+
+
+def _is_labelled(line: Line) -> bool:
+    """Say whether ``Name:`` stands before what was typed, or stood there before it was taken off several lines."""
+    before = [str(note["words"]) for note in line.notes if note.key == "roster.remark"]
+    return any(NAME_LABEL.match(text) for text in (line.text, *(f"{words}: {line.text}" for words in before)))
 
 
 def _small_told(draft: Draft, words: str) -> Draft:
