@@ -366,3 +366,21 @@ def test_what_a_register_says_beside_one_title_of_names_is_a_title(titles: tuple
 def test_a_child_beside_what_a_register_says_is_no_title() -> None:
     assert header_roles(("Nome", "Presente")) is None
     assert header_roles(("Vost", "Presente", "Falta")) is None
+
+
+@pytest.mark.parametrize("title", [
+    "Name at school", "Name in class", "Called in class", "Nombre en la escuela", "Cómo se le llama en clase",
+    "Prénom en classe", "Appelée à l'école", "Name in der Schule", "Wird in der Schule genannt", "Nome a scuola",
+    "Chiamato in classe", "Nome na escola", "Name we use", "Answers to"])
+def test_the_name_at_school_is_what_a_child_goes_by(title: str) -> None:
+    roster = read_roster(f"First name,Surname,{title}\nXobrel,Tarn,Xob\nMira,Vost,\nEleonora,Quix,Nora")
+    assert [child.practice for child in roster.children] == ["Xob", "Mira", "Nora"]
+
+
+@pytest.mark.parametrize("title", [
+    "Name of school", "Nom de l'école", "Name der Schule", "Nombre de la escuela", "Nome della scuola", "School name",
+    "Custody", "Custodia", "Guardia y custodia", "Garde", "Sorgerecht", "Affidamento", "Guarda"])
+def test_the_name_of_a_school_and_who_has_custody_are_none(title: str) -> None:
+    assert header_role(title) in (None, Role.OTHER)
+    roster = read_roster(f"Grupo\t{title}\tAlumno\nA\tAna\tXobrel Tarn\nB\tJo\tMira Vost\nA\tIda\tLeo Quix")
+    assert [child.practice for child in roster.children] == ["Xobrel", "Mira", "Leo"]

@@ -54,6 +54,7 @@ _ROLE_WORDS = {
         name used,
         used name, everyday name, nombre usual, nombre de uso, nome abituale, nome usual, le decimos, le llamamos,
         se le dice, prenom prefere, on l'appelle, wird genannt, wird gerufen, si fa chiamare,
+        answers to, name we use, responde a, repond a, hort auf, risponde a, atende por,
         viene chiamato, viene chiamata, nome preferito, nome preferido, e chamado de, e chamada de, chamado de,
         chamada de""",
     Role.PRACTISE: """
@@ -108,6 +109,8 @@ _ROLE_WORDS = {
         password, passcode, pin, usuario, nombre de usuario, contrasena, clave, nom d'utilisateur, utilisateur, mot de
         passe, benutzername, benutzer, passwort, kennwort, nome utente, utente, parola chiave, nome de utilizador,
         utilizador, nome de usuario, senha, palavra-passe,
+        custody, legal custody, custodia, guardia y custodia, patria potestad, tutela, guarda, poder parental, garde,
+        garde de l'enfant, autorite parentale, sorgerecht, obhut, affidamento, affido,
         geb.datum, geb. datum, geb.-datum, geb-datum, geburtsdat, data nasc, data de nasc, d. nasc, dt. nasc, d. nac""",
 }
 
@@ -137,6 +140,11 @@ IN_CLASS = word_set("""
     at, in, school, class, classroom, daily, que, en, a, clase, escuela, aula, classe, l'ecole, ecole, au, quotidien,
     schule, klasse, der, nella, scuola, na, escola, turma, sala, dia""")
 """Words that may stand beside those two: ``Name used at school``."""
+WITHIN = word_set("at, in, en, a, au, im, nella, nel, na, no, em")
+WHERE_CALLED = word_set("""
+    school, class, classroom, clase, escuela, cole, aula, classe, ecole, l'ecole, schule, klasse, unterricht, kita,
+    scuola, escola, turma, sala""")
+"""Where a name is used: ``Name in der Schule``; ``Nom de l’école`` is that of the school."""
 
 LANGUAGE_WORDS = word_set("""
     language, languages, idioma, idiomas, lengua, lenguas, langue, langues, lingua, lingue, linguas""")

@@ -37,6 +37,8 @@ from namewright.roster.header_words import (
     SAYS_NAME,
     SIDES,
     SOMEBODY_ELSE,
+    WHERE_CALLED,
+    WITHIN,
     WRITING_WORDS,
     YOURS,
 )
@@ -63,6 +65,8 @@ _NOT_NINO = ("niño", "niña")  # a child; without its mark a name
 _CERTAIN = 3  # header words in a row: it is no child
 _TITLES = {"given": "Given name", "family": "Family name", "name": "Full name", "other": "Notes"}
 _OWNED = frozenset(("kindes", "l'enfant", "enfant", "l'eleve", "hijo", "hija", "filho", "filha", "figlio", "figlia"))
+_BEING = frozenset(("wird", "viene", "est", "on", "se", "le", "como", "come", "comment", "wie", "is", "how"))
+_CALLED = frozenset(("nom", "rufname", "llama", "llamado", "llamada"))  # elsewhere these ask for a name
 _CAMEL = pattern(r"(?<=[a-z])(?=[A-Z])")
 _SIGNS = str.maketrans("’_", "' ", "?¿!*")
 _LETTER_FIGURE = pattern(r"(?<=[^\W\d_]{3})(?=\d)")
@@ -230,7 +234,7 @@ def header_role(cell: str) -> Role | None:
         return Role.LANGUAGE
     if any(phrase in words for phrase in CALLED_QUESTIONS) or _asks_what_called(words):
         return Role.GOES_BY
-    if _is_in_use(words):
+    if _is_in_use(words) or _is_said_in_class(words):
         return Role.GOES_BY
     if _tells_of_others(words):
         return Role.OTHER
@@ -269,6 +273,14 @@ def _is_in_use(words: str) -> bool:
     parts = set(_BETWEEN_PARTS.sub(" ", words).split()) - ABOUT_THE_CHILD - {"first", "given"}
     return not IN_USE.isdisjoint(parts) and not GIVEN_WORDS.isdisjoint(parts) and (
         parts <= IN_USE | GIVEN_WORDS | IN_CLASS)
+
+
+def _is_said_in_class(words: str) -> bool:
+    """Say whether a title is over the name that is used at school: ``Name in der Schule``, ``Called in class``."""
+    parts = set(_BETWEEN_PARTS.sub(" ", words).split()) - ABOUT_THE_CHILD - _BEING
+    called = parts & (GIVEN_WORDS | BE_CALLED | _CALLED)
+    return bool(called) and not WHERE_CALLED.isdisjoint(parts) and not WITHIN.isdisjoint(words.split()) and (
+        parts <= called | WHERE_CALLED | WITHIN)
 
 
 def _asks_what_called(words: str) -> bool:
