@@ -17,14 +17,14 @@ from namewright.roster.buddies import is_of_buddies
 from namewright.roster.capitals import is_titled
 from namewright.roster.columns import DELIMITERS, WIDE_SPACE, join_cells, split_cells
 from namewright.roster.further_rows import is_about_others
-from namewright.roster.headers import are_sides, header_role, header_roles
+from namewright.roster.headers import are_sides, header_role, header_roles, names_both_parts
 from namewright.roster.heading_words import ARTICLES, LEVELS
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_known, opens_with_given
 from namewright.roster.pasted import COLUMN_SIGNS, Line
 from namewright.roster.several import may_be_a_name
 from namewright.roster.shares import given_share
-from namewright.roster.vocabulary import GROUPS, LATE, NAME_ROLES, STATES, Role, fold, word_set
+from namewright.roster.vocabulary import GROUPS, LATE, NAME_ROLES, STATES, fold, word_set
 
 _AGES = word_set("""
     anni, anos, ans, jahre, year, years, old, olds, ano, anno, grade, infantil, an, piccoli, mezzani, grandi, petits,
@@ -87,7 +87,7 @@ def _tables_apart(lines: Sequence[Line], rows: Mapping[int, Sequence[str]],
     if top is None or len(blocks) < _LEAST or any(list(map(fold, one)) != list(map(fold, parts[top][0]))
                                                   for one in parts[top]):
         return []
-    if not {Role.GIVEN, Role.FAMILY} <= set(header_roles(parts[top][0]) or ()):
+    if not names_both_parts(parts[top][0]):
         return []
     found = [line for at, line in enumerate(lines) if at < top and at not in rows]
     for number in range(len(blocks)):

@@ -22,6 +22,7 @@ from namewright.roster.name_order import BOTH_BY_COMMA
 from namewright.roster.names_in_text import is_small
 from namewright.roster.pasted import cells_run_on
 from namewright.roster.shares import given_share, share
+from namewright.roster.two_title_rows import titles_in_two_rows
 from namewright.roster.vocabulary import NAME_ROLES, Role, fold
 from namewright.store import keeps_names
 
@@ -88,6 +89,7 @@ def lay_out(lines: Sequence[str]) -> Table:
             if roles and not _is_counted(row.cells) and not _may_be_a_family(row, roles, lines, delimiter) and (
                     not _is_group_of_one(row, lines, delimiter) and not _is_as_below(row, lines, delimiter)):
                 rows = tuple(_rows(lines, delimiter))
+                row, roles = _in_two_rows(row, roles, rows)
                 roles = _with_whole_names(_with_families(roles, row, rows), row, rows)
                 return Table(delimiter, rows, row.line, roles, row.cells)
     for delimiter in there:
@@ -110,6 +112,17 @@ def lay_out(lines: Sequence[str]) -> Table:
                              beside=judged.beside)
     plain = tuple(Row(index, 1, (_plain(line),)) for index, line in enumerate(lines))
     return Table("", plain, None, (Role.FULL,))
+
+
+def _in_two_rows(titles: Row, roles: tuple[Role, ...], rows: Sequence[Row]) -> tuple[Row, tuple[Role, ...]]:
+    """Return the row of titles and the roles, where a second row of titles stands right below or above that."""
+    at = rows.index(titles)
+    below = rows[at + 1] if at + 1 < len(rows) else None
+    if below and (found := titles_in_two_rows(titles.cells, below.cells, known=True)):
+        return below._replace(cells=found.titles), found.roles
+    if at and (found := titles_in_two_rows(rows[at - 1].cells, titles.cells, known=False)):
+        return titles._replace(cells=found.titles), found.roles
+    return titles, roles
 
 
 def _joined(lines: Sequence[str], delimiter: str) -> list[str]:

@@ -45,6 +45,8 @@ from namewright.roster.header_words import (
 from namewright.roster.heading_words import COLOURS
 from namewright.roster.known import is_family, is_given, is_known
 from namewright.roster.vocabulary import (
+    AND_WORDS,
+    ANY_DAYS,
     ATTENDANCE,
     DAYS,
     GROUPS,
@@ -76,6 +78,8 @@ _UNIT_TAIL = pattern(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$
 _DATE = pattern(r"\d{1,4}([-/.])\d{1,2}\1\d{1,4}")
 _ENDINGS = pattern(r"(?<=[^\W\d_]{2})(?:[/:*·.](?:in|innen|as?|os?|e|es)|\((?:in|innen|as?|os?|e|es|s)\))(?![\w])")
 _BETWEEN_PARTS = pattern(r"[()\[\]:|·–—]| - ")
+_INSIDE = pattern(r"\(([^()]+)\)")
+_WORD = pattern(r"[^\W\d_][^\s/,.()]*")
 _HALVES = pattern(r"[/,]| and | y ")
 _TWICE = pattern(r"\s[-–—|·]\s")
 _COUNTED = pattern(r"\(\s*\d+\s*\)")
@@ -95,7 +99,7 @@ def header_roles(cells: Sequence[str], *, ruled: bool = False) -> tuple[Role, ..
     filled = [cell for cell in cells if cell]
     if len(filled) < 2:
         return None
-    known = with_buddies(cells, [header_role(cell) for cell in cells])
+    known = with_buddies(cells, _without_days(cells, [header_role(cell) for cell in cells]))
     known = _with_further_given(cells, _without_second_persons(cells, _without_second_names(cells, known)))
     count = sum(role is not None for role in known)
     if not NAME_ROLES.intersection(known) or not (
@@ -109,6 +113,12 @@ def header_roles(cells: Sequence[str], *, ruled: bool = False) -> tuple[Role, ..
         whole = [not MAYBE_WHOLE.isdisjoint(_tries(_plain(cell))) for cell in cells]
         known = [Role.FULL if at and role is Role.GIVEN else role for at, role in zip(whole, known, strict=True)]
     return tuple(role or Role.OTHER for role in known)
+
+
+def names_both_parts(cells: Sequence[str]) -> bool:
+    """Say whether titles are over given and family names, these as ``Nom`` or ``Name`` beside ``Prénom``, too."""
+    return {Role.GIVEN, Role.FAMILY} <= {
+        Role.FAMILY if _plain(cell) in NAME_OR_FAMILY else header_role(cell) for cell in cells}
 
 
 def are_sides(cells: Sequence[str]) -> bool:
@@ -126,13 +136,20 @@ def are_sides(cells: Sequence[str]) -> bool:
     return coloured or SIDES.issuperset(titles) or (shared and all(len(each) > 1 for each in words))
 
 
+def _without_days(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
+    """Take the roles from days of a week, which may be called as other titles are: ``Di, Mi, Do``."""
+    days = [fold(cell).rstrip(".") in ANY_DAYS for cell in cells]
+    several = sum(days) > 1
+    return [Role.OTHER if several and role and day else role for day, role in zip(days, known, strict=True)]
+
+
 def _without_second_names(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
     """Take the roles from name columns that repeat a header once both parts were named: they are a parent's."""
     seen: set[Role | None] = set()
     for at, role in enumerate(known):
         if role in NAME_ROLES and cells[at] in cells[:at] and seen >= {Role.GIVEN, Role.FAMILY}:
             known[at] = Role.OTHER
-        seen.add(role)
+        seen.add(Role.FAMILY if role is Role.FULL and _plain(cells[at]) in NAME_OR_FAMILY else role)
     return known
 
 
@@ -295,7 +312,14 @@ def is_about_somebody_else(title: str) -> bool:
 
 
 def _tells_of_others(words: str) -> bool:
-    return not OTHER_PEOPLE.isdisjoint(word.removesuffix("'s") for word in re.split(r"[ /]", words))
+    said = {word.removesuffix("'s") for word in re.split(r"[ /]", words)}
+    return not OTHER_PEOPLE.isdisjoint(said) or any(map(_names_others, _INSIDE.findall(words)))
+
+
+def _names_others(inside: str) -> bool:
+    """Say whether words in brackets name people and nothing else: ``Name (Mutter)``, not ``Name (an der Schule)``."""
+    said = set(_WORD.findall(inside)) - ABOUT_THE_CHILD - AND_WORDS
+    return said <= OTHER_PEOPLE and bool(said - IN_CLASS)
 
 
 @keeps_names(2048)

@@ -68,6 +68,7 @@ def draft_rows(found: Unfolded) -> list[Draft]:
     """Return what became of every row, whichever part of a name is practised."""
     drafts, table = [], found.table
     top = _title_alone(table)
+    titles = None if table.header is None else next(row.cells for row in table.rows if row.line == table.header)
     for row in table.rows:
         if not any(row.cells):
             drafts.append(Draft(row, Outcome.BLANK))
@@ -78,9 +79,10 @@ def draft_rows(found: Unfolded) -> list[Draft]:
         elif row.line == table.header and table.unsure:
             drafts.append(Draft(row, Outcome.LEFT_OUT, notes=(_perhaps_titles(row),)))
         elif _is_header(row, table):
-            known = header_roles(row.cells) or len(row.cells) == 1
+            two = row.line == table.header and table.titles not in ((), row.cells)  # rows of titles
+            known = two or header_roles(row.cells) or len(row.cells) == 1
             drafts.append(Draft(row, Outcome.HEADER, notes=() if known else (_IF_CHILD,)))
-            if row.line != table.header and (roles := header_roles(row.cells)):
+            if row.cells != titles and (roles := header_roles(row.cells)):
                 table = table._replace(roles=roles, titles=row.cells)
         else:
             drafts.append(_draft_row(row, table, found))

@@ -202,7 +202,7 @@ _lay_out_lately = keeps_names(4)(lay_out)
 
 def _laid_out(found: Sequence[Line]) -> Table:
     """Lay lines out; what came of a list on a screen is kept, for mostly it is asked for again at once."""
-    lines = tuple(line.text for line in found)
+    lines = tuple([line.text for line in found])
     return doubted(lay_out(lines) if len(lines) > _LINES_KEPT else _lay_out_lately(lines))
 
 
