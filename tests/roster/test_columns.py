@@ -335,3 +335,18 @@ def test_a_tab_among_wide_gaps_is_no_cell() -> None:
     rows = ["Xobrel Tarn   \t   F    08/12/2020", *(f"{name}      M    07/12/2020" for name in (
         "Vemka Quill", "Tulmo Dravis", "Niftam Vost"))]
     assert [child.practice for child in read_roster("\n".join(rows)).children] == ["Xobrel", "Vemka", "Tulmo", "Niftam"]
+
+
+@pytest.mark.parametrize(("titles", "family_first"), [
+    ("Nombre del niño/a\tApellidos\tMadre", False), ("Child's name\tLast name\tAge", False),
+    ("Nachname\tName des Kindes\tAlter", True)])
+def test_family_names_beside_the_childs_single_names_are_its_own(titles: str, family_first: bool) -> None:
+    names = [("Mira", "Vost"), ("Xobrel", "Tarn"), ("Leo", "Brae")]
+    rows = ["\t".join((*(reversed(name) if family_first else name), "x")) for name in names]
+    roster = read_roster("\n".join((titles, *rows)))
+    assert [(child.practice, child.family) for child in roster.children] == names
+
+
+def test_family_names_beside_the_childs_whole_names_are_a_grown_ups() -> None:
+    roster = read_roster("Nombre del niño\tApellidos\tTel.\nMira Vost\tBrae\t6\nLeo Tarn\tQuix\t7")
+    assert [(child.practice, child.family) for child in roster.children] == [("Mira", "Vost"), ("Leo", "Tarn")]

@@ -58,6 +58,8 @@ ROWS = [
     (["Name", "Surname"], (Role.FULL, Role.FAMILY), "“Name” may hold the whole even beside “Surname”"),
     (["First", "Last", "First", "Last"], (Role.GIVEN, Role.FAMILY, Role.OTHER, Role.OTHER), "then a parent's"),
     (["Nom", "Prénom", "Nom", "Prénom"], (Role.FULL, Role.GIVEN, Role.OTHER, Role.OTHER), "so in French"),
+    (["Nom", "Prénom 1", "Prénom 2"], (Role.FULL, Role.GIVEN, Role.MIDDLE), "counted given names"),
+    (["Apellidos", "Nombre 1", "Nombre 2"], (Role.FAMILY, Role.GIVEN, Role.GIVEN), "which are one name in Spanish"),
     (["Name", "Di", "Mi", "Do"], (Role.FULL, Role.OTHER, Role.OTHER, Role.OTHER), "days are no initials"),
     (["First name", "Pet", "Song"], (Role.GIVEN, Role.OTHER, Role.OTHER), "one sure word makes the row a header"),
     (["Niño/a", "Talla"], (Role.FULL, Role.OTHER), "a child in Spanish"),

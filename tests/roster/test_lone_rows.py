@@ -45,3 +45,17 @@ def test_what_a_sign_behind_a_name_means_is_no_child(note: str) -> None:
 def test_who_was_added_by_hand_is_a_child(added: str) -> None:
     assert _made("\n".join([TITLES[0], *ROWS, "", added])) == ["Mira", "Xobrel", "Leo", "Ida"]
     assert _made("\n".join([TITLES[0], ROWS[0], added, *ROWS[1:]])) == ["Mira", "Ida", "Xobrel", "Leo"]
+
+
+@pytest.mark.parametrize("titles", TITLES)
+@pytest.mark.parametrize("groups", [("CE1", "CE2"), ("P1", "P2"), ("3 ANNI", "4 ANNI"), ("4 ans", "5 ans"),
+                                    ("3 Jahre", "4 Jahre"), ("3-4 anos", "5-6 anos"), ("K-1", "K-2")])
+def test_the_code_of_a_class_or_an_age_is_a_heading(titles: str, groups: tuple[str, str]) -> None:
+    text = "\n".join([titles, groups[0], *ROWS[:2], groups[1], ROWS[2], "Ida\tMoss\tB"])
+    assert _made(text) == ["Mira", "Xobrel", "Leo", "Ida"]
+    told = [line for line in read_roster(text).lines if line.text.strip() in groups]
+    assert [line.outcome for line in told] == [Outcome.HEADING] * 2
+
+
+def test_a_girl_called_as_years_are_is_a_child() -> None:
+    assert _made("\n".join([TITLES[3], *ROWS, "4 Anni"])) == ["Mira", "Xobrel", "Leo", "Anni"]

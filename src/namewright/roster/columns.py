@@ -90,7 +90,8 @@ def lay_out(lines: Sequence[str]) -> Table:
                     not _is_group_of_one(row, lines, delimiter) and not _is_as_below(row, lines, delimiter)):
                 rows = tuple(_rows(lines, delimiter))
                 row, roles = _in_two_rows(row, roles, rows)
-                roles = _with_whole_names(_with_families(roles, row, rows), row, rows)
+                roles = _with_families_beside(_with_families(roles, row, rows), row, rows)
+                roles = _with_whole_names(roles, row, rows)
                 return Table(delimiter, rows, row.line, roles, row.cells)
     for delimiter in there:
         whole = _joined(lines, delimiter) if runs_on else filled
@@ -201,6 +202,22 @@ def _with_families(roles: tuple[Role, ...], titles: Row, rows: Sequence[Row]) ->
     if pairs and within < _HALF and families:
         return tuple(Role.FAMILY if role is Role.FULL else role for role in roles)
     return tuple(Role.OTHER if role is Role.GIVEN else role for role in roles)
+
+
+def _with_families_beside(roles: tuple[Role, ...], titles: Row, rows: Sequence[Row]) -> tuple[Role, ...]:
+    """Return the roles, the only title of family names as that where it stands beside the child's single names.
+
+    ``Nombre del niño | Apellidos`` over ``Mira | Vost``: beside whole names it would be a grown-up's.
+    """
+    families = [at for at, title in enumerate(titles.cells) if header_role(title) is Role.FAMILY]
+    if not {Role.GIVEN, Role.FAMILY}.isdisjoint(roles) or roles.count(Role.FULL) != 1 or len(families) != 1:
+        return roles
+    whole, family = roles.index(Role.FULL), families[0]
+    cells = [row.cells[whole].split() for row in rows
+             if row.line > titles.line and len(row.cells) > whole and row.cells[whole]]
+    if abs(whole - family) > 1 or share(len(words) == 1 for words in cells) <= _HALF:
+        return roles
+    return tuple({whole: Role.GIVEN, family: Role.FAMILY}.get(at, role) for at, role in enumerate(roles))
 
 
 def _is_group_of_one(row: Row, lines: Sequence[str], delimiter: str) -> bool:

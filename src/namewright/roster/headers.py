@@ -74,6 +74,7 @@ _SIGNS = str.maketrans("’_", "' ", "?¿!*")
 _LETTER_FIGURE = pattern(r"(?<=[^\W\d_]{3})(?=\d)")
 _NUMBER = pattern(r"[#(]?(\d)(?:st|nd|rd|th|er|ere|e|eme|[.:)º°ªo])*")
 _LAST_FIGURE = pattern(r"(\d)\s*\)?$")
+_FIRST_FIGURE = pattern(r"(?<=\w)\s?\(?1\)?$")
 _UNIT_TAIL = pattern(r"[\s,]*(?:\(.*\)|\bin (?:mm|cm|inches|inch)|\bmm|\bcm|\d)$")
 _DATE = pattern(r"\d{1,4}([-/.])\d{1,2}\1\d{1,4}")
 _ENDINGS = pattern(r"(?<=[^\W\d_]{2})(?:[/:*·.](?:in|innen|as?|os?|e|es)|\((?:in|innen|as?|os?|e|es|s)\))(?![\w])")
@@ -166,8 +167,11 @@ def _without_second_persons(cells: Sequence[str], known: list[Role | None]) -> l
 
 
 def _with_further_given(cells: Sequence[str], known: list[Role | None]) -> list[Role | None]:
-    """Take given names that are counted beside a first one for middle names: ``Prénom, Prénom 2``; in papers alone."""
-    plain = [_plain(cell) for cell in cells]
+    """Take given names that are counted beside a first one for middle names: ``Prénom 1, Prénom 2``; in papers alone.
+
+    Two that are both counted are one name in Spanish: ``Nombre 1, Nombre 2``.
+    """
+    plain = [title if "nombre" in (title := _plain(cell)) else _FIRST_FIGURE.sub("", title) for cell in cells]
     first = {title for title, role in zip(plain, known, strict=True) if role is Role.GIVEN}
     counted = [_LAST_FIGURE.sub("", title).rstrip(" (") if _LAST_FIGURE.search(title) else "" for title in plain]
     return [Role.MIDDLE if role is Role.GIVEN and title in first else role

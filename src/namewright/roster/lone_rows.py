@@ -1,8 +1,8 @@
 """Lines of one cell among the rows of a table with titles: a group's name, what a sign means, the end of a mail.
 
-Where nearly every row has several cells, such a line is a heading if the titles come again right below it; it tells
-what a sign means if a name ends in that sign; and below a word that ends a letter it is who wrote the table. A lone
-name anywhere else is a child that was added by hand.
+Where nearly every row has several cells, such a line is a heading if the titles come again right below it or it is the
+code of a class or an age; it tells what a sign means if a name ends in that sign; and below a word that ends a letter
+it is who wrote the table. A lone name anywhere else is a child that was added by hand.
 """
 
 from __future__ import annotations
@@ -11,14 +11,17 @@ from collections.abc import Iterator, Mapping
 
 from namewright.message import message
 from namewright.names.clusters import is_letter
+from namewright.patterns import pattern
 from namewright.roster.columns import Row, Table
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.headers import header_roles
-from namewright.roster.known import opens_with_given
+from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.shares import share
 from namewright.roster.unlike import Unlike, is_closing, legend
-from namewright.roster.vocabulary import NAME_ROLES
+from namewright.roster.vocabulary import NAME_ROLES, NUMBER_UNITS, fold
 
+_CODE = pattern(r"[A-Z]{1,3}-?[0-9]{1,2}[a-zA-Z]?")
+_AGED = pattern(r"[0-9]{1,2}(?:\s?[-–/]\s?[0-9]{1,2})?\s?([^\W\d_]+)")
 _NEARLY_ALL = 0.8
 _MOST_SIGNED = 3  # lines below the end of a letter: more of them may be children
 
@@ -33,6 +36,7 @@ def lone_rows(table: Table) -> dict[int, Unlike]:
     if len(alone) > len(others) or share(len(list(filter(None, row.cells))) > 1 for row in others) < _NEARLY_ALL:
         return {}
     found = dict.fromkeys(_heads(table, alone), _told("over"))
+    found |= {at: _told("class") for at, text in alone.items() if _is_a_group(text)}
     found |= dict.fromkeys(_legend(table, others, alone), _told("sign"))
     return found | dict.fromkeys(_signature(rows, alone), _told("closing"))
 
@@ -55,6 +59,14 @@ def _heads(table: Table, alone: Mapping[int, str]) -> Iterator[int]:
         below = filled[at + 1].cells
         if row.line in alone and (below == table.titles or header_roles(below)):
             yield row.line
+
+
+def _is_a_group(text: str) -> bool:
+    """Say whether a text is the code of a class or an age, ``CE1``, ``3 ANNI``, and not the third child, ``3 Anni``."""
+    if _CODE.fullmatch(text):
+        return True
+    aged = _AGED.fullmatch(text)
+    return aged is not None and fold(aged[1]) in NUMBER_UNITS and not (aged[1].istitle() and is_given(aged[1]))
 
 
 def _legend(table: Table, others: list[Row], alone: Mapping[int, str]) -> Iterator[int]:

@@ -21,6 +21,7 @@ from namewright.roster.beside import Reading, is_all_about, strip_numbering, tak
 from namewright.roster.columns import Row, Table
 from namewright.roster.contents import is_sheet_sign
 from namewright.roster.cut_short import WrittenOut, written_out
+from namewright.roster.family_words import family_words
 from namewright.roster.free_text import NAME_LABEL, SEVERAL, read_name
 from namewright.roster.group_lines import is_count
 from namewright.roster.header_words import SIDES
@@ -52,6 +53,7 @@ ONE_EACH = message("roster.one_each")
 TWO_CHILDREN = message("roster.two_children")
 _ANY = Judge(())
 _LONGEST_CELL = 300
+_COUNTED_CELL = pattern(r"([^\W\d_][^:=0-9]{0,39})[:=]?\s?[0-9]{1,4}")
 _BETWEEN_VOWELS = pattern(r"[aeiouāēīōū]['’‘`][aeiouāēīōū]", re.IGNORECASE, needs="'’‘`")
 _INITIAL = pattern(r"[A-Za-z]\.?")
 _ONE_LETTER_OPENING = pattern(r"(?:^|[\s-])[a-zA-Z]['’‘`]", needs="'’‘`")
@@ -202,7 +204,7 @@ def _counts(filled: Sequence[str]) -> bool:
     """Say whether a row counts those above it: ``Total`` and a number, ``Sizes: 3 x S, 5 x M``."""
     if len(filled) == 1 and is_count(filled[0]):
         return True
-    if _tells_counts(filled):
+    if _tells_counts(filled) or _counts_in_each(filled):
         return True
     opening = fold(filled[0]).split()[:1]
     return len(filled) > 1 and TOTALS.issuperset(opening) and bool(opening) and all(
@@ -213,6 +215,13 @@ def _tells_counts(filled: Sequence[str]) -> bool:
     """Say whether words and figures take turns, one of the words for a total or for boys: ``Boys | 4 | Girls | 5``."""
     words, counts = [fold(word).strip(" :") for word in filled[::2]], filled[1::2]
     return len(words) == len(counts) > 1 and all(map(str.isdigit, counts)) and not (TOTALS | SIDES).isdisjoint(words)
+
+
+def _counts_in_each(filled: Sequence[str]) -> bool:
+    """Say whether each cell counts something, and one all children or the boys: ``Hombres: 5 | Total: 12``."""
+    counts = [_COUNTED_CELL.fullmatch(cell) for cell in filled]
+    words = {fold(count[1]).strip() for count in counts if count}
+    return len(counts) > 1 and all(counts) and not words.isdisjoint(TOTALS | SIDES)
 
 
 def _name_cells(row: Row, table: Table) -> list[str]:
@@ -274,7 +283,8 @@ def _read_parts(texts: dict[Role, str], title: str, habits: Habits, notes: list[
     if Role.GIVEN not in texts and Role.FAMILY not in texts:
         if family_first(title) and not habits.surely_given:
             without = habits._replace(remarks_by_comma=False, same_by_comma=False)
-            return read_name(_comma_behind_family(whole, title), without)
+            reading = read_name(_comma_behind_family(whole, title), without)
+            return reading if "," in whole else reading._replace(notes=tuple(map(_told_without_comma, reading.notes)))
         first = given_first(title) or header_role(title) is Role.GIVEN
         return read_name(whole, habits._replace(order=Order.GIVEN) if first else habits)
     if spoilt := figure_inside(texts.get(Role.GIVEN, "")):
@@ -314,9 +324,15 @@ def _without(whole: str, part: str) -> str:
 def _comma_behind_family(whole: str, title: str) -> str:
     """Write ``Moss Katie`` as ``Moss, Katie``; “Apellidos” promises two family names where three words stand."""
     words = whole.split()
-    size = next((at for at, word in enumerate(words) if fold(word) not in PARTICLES), 0) + 1
+    size = family_words(words)
     size += "apellidos" in fold(title) and len(words) > size + 1
     return whole if "," in whole or len(words) <= size else f"{' '.join(words[:size])}, {' '.join(words[size:])}"
+
+
+def _told_without_comma(note: Message) -> Message:
+    """Return what is told of a name that was read by a comma, where nobody typed one."""
+    key = {"roster.read_by_comma": "roster.read", "roster.comma_with_middle": "roster.read_with_middle"}.get(note.key)
+    return message(key, **dict(note.fields)) if key else note
 
 
 def _read_choice(

@@ -169,7 +169,7 @@ OR = "or|oder|o|ou|u|oppure|bzw\\.?"
 
 TOTALS = word_set("""
     total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,
-    insgesamt, mittelwert, mittel, totale, somma, soma, points, puntos, punkte, punti, pontos""")
+    insgesamt, mittelwert, mittel, totale, somma, soma, points, puntos, punkte, punti, pontos, ø, σ, ∑""")
 """First or last words of a row that counts the rows above it."""
 
 SEASONS = word_set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
