@@ -91,3 +91,18 @@ def test_figures_for_one_name_under_two_are_asked_about_in_any_language(rows: tu
     assert _outcomes("\n".join(rows))[-1][1] is Outcome.LEFT_OUT
     last = rows[-1].replace(rows[-1].split(",")[0], "Noah")
     assert read_roster("\n".join((*rows[:-1], last))).children[-1].practice == "Noah", "a known name is a child"
+
+
+@pytest.mark.parametrize("word", ["Absent", "Tardy", "Présents", "Presenti", "Ausentes", "Anwesend", "TOT", "Tot."])
+def test_a_row_that_counts_who_was_there_is_a_heading(word: str) -> None:
+    roster = read_roster("\n".join(("Name\tMon\tTue", *CHILDREN, f"{word}\t3\t2")))
+    assert [child.given for child in roster.children] == ["Mira", "Leo", "Xobrel", "Noah"]
+    assert roster.lines[-1].outcome is Outcome.HEADING
+
+
+@pytest.mark.parametrize("titles", ["No.\tName", "Matrícula\tAluno"])
+@pytest.mark.parametrize("foot", ["Total de registros: 12", "Total records: 12", "Totale 12"])
+def test_a_total_in_the_first_column_is_a_heading(titles: str, foot: str) -> None:
+    roster = read_roster("\n".join((titles, *(f"{at}\t{name}" for at, name in enumerate(WHOLE, 1)), foot + "\t")))
+    assert len(roster.children) == len(WHOLE)
+    assert roster.lines[-1].outcome is Outcome.HEADING

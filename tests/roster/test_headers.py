@@ -60,6 +60,7 @@ ROWS = [
     (["Nom", "Prénom", "Nom", "Prénom"], (Role.FULL, Role.GIVEN, Role.OTHER, Role.OTHER), "so in French"),
     (["Nom", "Prénom 1", "Prénom 2"], (Role.FULL, Role.GIVEN, Role.MIDDLE), "counted given names"),
     (["Apellidos", "Nombre 1", "Nombre 2"], (Role.FAMILY, Role.GIVEN, Role.GIVEN), "which are one name in Spanish"),
+    (["Last", "First", "M", "T", "W", "Th"], (Role.FAMILY, Role.GIVEN, *[Role.OTHER] * 4), "among unknown ones"),
     (["Name", "Di", "Mi", "Do"], (Role.FULL, Role.OTHER, Role.OTHER, Role.OTHER), "days are no initials"),
     (["First name", "Pet", "Song"], (Role.GIVEN, Role.OTHER, Role.OTHER), "one sure word makes the row a header"),
     (["Niño/a", "Talla"], (Role.FULL, Role.OTHER), "a child in Spanish"),

@@ -144,6 +144,7 @@ def test_any_line_is_a_child_with_a_name_or_is_left_out_with_a_reason(text: str)
 @pytest.mark.parametrize("row", ["\tHOMBRES\t4\tMUJERES\t5\tTOTAL\t9", "\tBoys:\t4\tGirls:\t5",
                                  "\tGarçons\t4\tFilles\t5", "\tJungen\t4\tMädchen\t5",
                                  "HOMBRES: 4\t\tMUJERES: 5\t\tTOTAL: 9", "Mädchen 4\t\tJungen 5", "\tØ\t\t\t\t9",
+                                 "\t\u03a3\t\t\t\t9",
                                  "\tMaschi\t4\tFemmine\t5", "\tMeninos\t4\tMeninas\t5"])
 def test_a_row_that_counts_boys_and_girls_is_a_heading(row: str) -> None:
     table = lay_out(["No.\tLast name\tMiddle name\tFirst name\tSex\tBus\tRoom", "1\tVost\t\tMira\tF\t4\t2", row])

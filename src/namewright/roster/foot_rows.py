@@ -19,7 +19,7 @@ from namewright.roster.known import is_given
 from namewright.roster.numbers import is_of_figures
 from namewright.roster.shares import share
 from namewright.roster.unlike import Unlike, perhaps_unlike
-from namewright.roster.vocabulary import NAME_ROLES, TOTALS, fold, word_set
+from namewright.roster.vocabulary import ATTENDANCE, NAME_ROLES, TOTALS, fold, word_set
 
 _FEWEST, _HARDLY = 3, 0.2
 _TWO = 2  # figures of a row that counts: one alone may be a child's bus
@@ -29,6 +29,11 @@ _SUBTOTALS = word_set("""
     subtotal, subtotals, sub-total, subtotales, sous-total, zwischensumme, teilsumme, subtotale, parziale, subtotais,
     tussentotaal, group total, class total""")
 """Words over which the children of the next group stand: nobody below is doubted for one."""
+
+
+_COUNTED_DAYS = ATTENDANCE | word_set("""
+    presents, absents, presentes, ausentes, presenti, assenti, anwesende, abwesende, tardies, retards""")
+"""What a row counts of which the days are columns."""
 
 
 class _Foot(NamedTuple):
@@ -87,8 +92,11 @@ def _parted(row: Row, names: Sequence[int], titles: frozenset[str]) -> _Foot:
 
 
 def _judged(row: _Foot, small: bool) -> Unlike:
-    """Return why a row is no child; one in small letters under names in capitals, or of a total, is none for sure."""
-    if _is_total(row) or (small and begins_small(row.name)):
+    """Return why a row is no child; one in small letters under names in capitals, or of a total, is none for sure.
+
+    So is one that counts who was there.
+    """
+    if _is_total(row) or (small and begins_small(row.name)) or fold(row.name) in _COUNTED_DAYS:
         return _COUNTED
     return perhaps_unlike(row.name)._replace(told=True)
 

@@ -94,8 +94,8 @@ _GIVEN_THEN_FAMILY = f"{_GIVEN}.*{_FAMILY}"
 def header_roles(cells: Sequence[str], *, ruled: bool = False) -> tuple[Role, ...] | None:
     """Return the role of each column if ``cells`` are a header row of two columns or more, else None.
 
-    A header row names at least one part of a name, in words that no child is called by; or at least two of its
-    cells, and half of the filled ones, are known words. Where a line is ``ruled`` below it, one known word is enough.
+    A header row names at least one part of a name, in words that no child is called by; or both; or at least two of
+    its cells, and half of the filled ones, are known words. Where a line is ``ruled`` below it, one word is enough.
     """
     filled = [cell for cell in cells if cell]
     if len(filled) < 2:
@@ -103,8 +103,10 @@ def header_roles(cells: Sequence[str], *, ruled: bool = False) -> tuple[Role, ..
     known = with_buddies(cells, _without_days(cells, [header_role(cell) for cell in cells]))
     known = _with_further_given(cells, _without_second_persons(cells, _without_second_names(cells, known)))
     count = sum(role is not None for role in known)
+    parts = {Role.GIVEN, Role.FAMILY} <= set(known)  # First | Last | M | T | W | Th | F
     if not NAME_ROLES.intersection(known) or not (
-        ruled or _says_name(cells, known) or (count >= 2 and count * 2 >= len(filled)) or _are_states(cells, known)
+        ruled or parts or _says_name(cells, known) or _are_states(cells, known)
+        or (count >= 2 and count * 2 >= len(filled))
     ):
         return None
     known = _called_for_given(_of_the_child(cells, known))

@@ -207,8 +207,8 @@ def _counts(filled: Sequence[str]) -> bool:
     if _tells_counts(filled) or _counts_in_each(filled):
         return True
     opening = fold(filled[0]).split()[:1]
-    return len(filled) > 1 and TOTALS.issuperset(opening) and bool(opening) and all(
-        any(map(str.isdigit, cell)) for cell in filled[1:])
+    return bool(opening) and TOTALS.issuperset(opening) and all(
+        any(map(str.isdigit, cell)) for cell in filled[1:] or filled)
 
 
 def _tells_counts(filled: Sequence[str]) -> bool:

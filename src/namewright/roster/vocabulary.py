@@ -168,8 +168,9 @@ OR = "or|oder|o|ou|u|oppure|bzw\\.?"
 """Words between two names of which one is meant, as a part of a pattern."""
 
 TOTALS = word_set("""
-    total, totals, average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl, durchschnitt,
-    insgesamt, mittelwert, mittel, totale, somma, soma, points, puntos, punkte, punti, pontos, ø, σ, ∑""")
+    total, totals, tot, tot., average, count, sum, promedio, media, moyenne, effectif, gesamt, summe, anzahl,
+    durchschnitt, insgesamt, mittelwert, mittel, totale, somma, soma, points, puntos, punkte, punti, pontos,
+    ø""") | {"\u03c3", "\u2211"}
 """First or last words of a row that counts the rows above it."""
 
 SEASONS = word_set("spring, summer, fall, autumn, winter, primavera, verano, otono, invierno")
