@@ -15,6 +15,7 @@ from namewright.roster.steps import AS_PASTED, BEFORE_COLUMNS, Step, through
 
 LOOKING = {step.take.__name__: step for step in (*AS_PASTED, *BEFORE_COLUMNS) if step.needs}
 EXAMPLES = {
+    "from_wrapped": "In my class this year I have Mira Vost, Leo\nZell, Ava Quin, Otta Marn, Kai Rehm and Bo\nTarn.",
     "from_ages": "Mira Vost (4;7) – /k/ for /t/\nLeo Zell (5;1) – lisp\nAva Quin (4;11) – /r/ at word start",
     "from_bare_labels": "Mira: ||\nLeo:\nAva: |||\nBo: |",
     "from_merged_cells": "Red table\tMira Vost\n\tLeo Zell\n\tAva Quin",

@@ -14,7 +14,7 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about
-from namewright.roster.heading_words import CHILDREN, DEARS, GREETINGS, HEADING_WORDS, LEVELS, OPENERS
+from namewright.roster.heading_words import CHILDREN, DEARS, GREETINGS, HEADING_WORDS, LEVELS, OPENERS, OUR
 from namewright.roster.known import is_given, opens_with_given
 from namewright.roster.names_in_text import is_small
 from namewright.roster.several import Several
@@ -35,6 +35,9 @@ _CLAUSES = pattern(r"[.,!?…;]+(?:\s|$)|[^\w\s.,;:!?'’()&/+·‐-]+")
 _NAMING = word_set("""
     are, is, have, called, named, heissen, sind, son, estan, llaman, sont, s'appellent, s’appellent, sono, stanno,
     chiamano, sao, estao, chamam, chamam-se, voici, voila, ecco, seguem""")
+_HAVING = word_set("""
+    have, has, haben, habe, hat, tengo, tenemos, tiene, ai, j'ai, j’ai, avons, ho, abbiamo, tenho, temos, tem""")
+_NOT = word_set("not, no, without, nicht, kein, keine, ohne, sin, ne, n'ai, n’ai, pas, sans, non, senza, nao, sem")
 _CLASS = HEADING_WORDS | LEVELS
 _FEWEST, _MOST_WORDS = 3, 3
 _MANY = 6  # names, with nothing but their place to tell that they are some
@@ -66,8 +69,9 @@ def told_in_a_sentence(text: str) -> Several | None:
     about = not _CLASS.isdisjoint(clause)
     if not about and known < _MOSTLY:
         return None
-    leads = before[-1].endswith(":") or fold(before[-1]) in _NAMING
-    enough = known >= (_SOME if about else _MOSTLY) or (len(parts) >= _MANY and _names_children(clause))
+    leads = before[-1].endswith(":") or fold(before[-1]) in _NAMING or (about and _tells_who_is_had(clause))
+    named_so = _names_children(clause) or (about and all(" " in part for part in parts))
+    enough = known >= (_SOME if about else _MOSTLY) or (len(parts) >= _MANY and named_so)
     sure = leads and OTHER_PEOPLE.isdisjoint(clause) and enough and not _names_more(after)
     if opened and not sure and (named or len(ends) < _SMALL):  # told aloud, it may be surer
         return None
@@ -134,6 +138,11 @@ def _names_children(clause: Sequence[str]) -> bool:
     return any(not CHILDREN.isdisjoint(clause[max(0, at - _BETWEEN) : at + _BETWEEN + 1]) for at in naming)
 
 
+def _tells_who_is_had(clause: Sequence[str]) -> bool:
+    """Say whether a clause tells of whom somebody has before the class: ``este ano tenho na minha sala``."""
+    return not _HAVING.isdisjoint(clause) and _NOT.isdisjoint(clause) and not OUR.isdisjoint(clause)
+
+
 def _names_more(after: str) -> bool:
     """Say whether more children may be named behind the end, and no thanks: ``Noah comes, too``."""
     return any(map(is_given, (word.strip(",.!") for word in after.split() if not begins_small(word)))) and (
@@ -142,6 +151,6 @@ def _names_more(after: str) -> bool:
 
 def _is_name(part: str) -> bool:
     words = part.split()
-    return 0 < len(words) <= _MOST_WORDS and all(
+    return 0 < sum(word not in PARTICLES for word in words) <= _MOST_WORDS and all(
         is_letter(word[0]) and (not begins_small(word) or word in PARTICLES) and not any(map(str.isdigit, word))
         for word in words)

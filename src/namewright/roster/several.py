@@ -18,7 +18,7 @@ from namewright.roster.capitals import is_small_word
 from namewright.roster.care_words import CARE
 from namewright.roster.commas import BRACKETS, COMMA, mask
 from namewright.roster.group_lines import is_count
-from namewright.roster.heading_words import HEADING_WORDS, OPENERS, OUR, PLACES
+from namewright.roster.heading_words import CHILDREN, HEADING_WORDS, OPENERS, OUR, PLACES
 from namewright.roster.known import is_double, is_family, is_given, is_known, lean, opens_with_given
 from namewright.roster.liked import are_told_of
 from namewright.roster.name_order import family_standing_first
@@ -45,7 +45,7 @@ _BETWEEN_DAYS = pattern(r"[\s/()]+")
 _DASHED_LABEL = pattern(r"([^:,;/&]{2,30}?)\s+[-–—]\s+(?=\S)")
 _TIME = pattern(r"^\s*\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp][Mm]))?\s+")
 ARROW = pattern(r"\s*(?:→|⇒|->|=>)\s*", needs="→⇒>")
-_HEADS = HEADING_WORDS | PLACES
+_HEADS = HEADING_WORDS | PLACES | CHILDREN
 _MAX_WORDS = 5
 _ROW = 4
 _MANY = 6
@@ -161,7 +161,7 @@ def _behind_label(text: str, label: re.Match[str], *, grouped: bool) -> Several 
     words = fold(BRACKETS.sub("", label[1])).split() or [""]
     ours = len(words) > 1 and words[0] in OUR  # Meine Kinder
     cared = all(word in CARE and not is_given(word) for word in words)  # Allergies: Mira (nuts), Tilo (eggs)
-    about = is_word_about(words[-1]) and not (grouped or ours or cared)
+    about = is_word_about(words[-1]) and not (grouped or ours or cared or words[-1] in CHILDREN)
     if about or fold(label[1]) in GOES_BY_OPENINGS:
         return None
     found = several_in(rest, family_first=False, alone=True)

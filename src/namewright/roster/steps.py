@@ -61,7 +61,7 @@ from namewright.roster.siblings import from_siblings
 from namewright.roster.spelt_in_parts import from_parts
 from namewright.roster.spoken_signs import from_spoken_signs
 from namewright.roster.staff_blocks import without_staff
-from namewright.roster.wrapped import from_wrapped
+from namewright.roster.wrapped import PARTING, from_wrapped
 
 
 class Step(NamedTuple):
@@ -106,7 +106,7 @@ def _counted_told(lines: list[Line]) -> list[Line]:
 
 AS_PASTED = (
     Step(from_a_folder_tree),  # ├── Mia Vost/
-    Step(from_wrapped),  # In my class I have Mia Vost, Leo, over Berg and Ava Tarn.
+    Step(from_wrapped, PARTING),  # In my class I have Mia Vost, Leo, over Berg and Ava Tarn.
     Step(without_copied_pages),  # MV · Mia Vost · Active today · Edit, each on a line
     Step(without_sheet_frames),  # 1 · Name · Group, over 2 · Mia Vost · Owls
     Step(from_merged_cells, CELL_SIGNS),  # Red table | Mia Vost, over  | Leo Berg

@@ -11,50 +11,47 @@ from collections.abc import Iterator, Sequence
 from itertools import accumulate, groupby, pairwise
 from statistics import median_low
 
-from namewright.named_tuples import NamedTuple
+from namewright.message import message
 from namewright.names.casing import begins_small, opens_as_a_name
+from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import SEVERAL
 from namewright.roster.heading_words import ARTICLES, CHILDREN, HEADING_WORDS, LEVELS, OPENERS, TODAY
 from namewright.roster.known import is_given, is_given_alone
-from namewright.roster.names_in_text import EDGES, bare_word
+from namewright.roster.names_in_text import EDGES, bare_word, names_in
 from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.rows import ONE_EACH
-from namewright.roster.shares import share
-from namewright.roster.vocabulary import AND, AND_WORDS, ANY_DAYS, MONTHS, fold
+from namewright.roster.shares import are_most, share
+from namewright.roster.vocabulary import AND, AND_WORDS, ANY_DAYS, MONTHS
 
 _QUOTES = pattern(r"(?:\s?>)+\s?", needs=">")
+PARTING = (",", ";", " / ", " • ")
+"""Signs of which a paragraph has one that is put together."""
+_PARTED = pattern(rf"[,;/•·]\s|\s(?:{AND}|&)\s")
 _GOES_ON = pattern(rf"(?:[,;/&•·]|\s(?:{AND}))\s*$")
 _OPENS_ON = pattern(rf"(?:{AND}|[&/])\s")
 _ENDED = pattern(r"(?:[^\W\d_]{2,}|[\d)\]\"”»])[.!?:…]+[)\"”»]*\s*$")
 _LABEL = pattern(r"[^,;:.!?]{1,40}:(?:\s|$)", needs=":")
-_COLUMNS = pattern(r"[\t|]|\S {2,}\S|[;,][^\W\d_]")
+_COLUMNS = pattern(r"[\t|]|\S {2,}\S|\S;\S|,[^\W\d_]")
 _BESIDE = pattern(r"\s(?:[-–—=]|[-=]>|[→⇒])\s|:\s")
-_NARROW, _NARROW_PROSE = 26, 40  # characters of the longest line
+_NARROW, _NARROW_PROSE, _WIDE = 26, 40, 130  # characters of the longest line
 _FULL = 0.85  # of the longest line: letters of print are not all as wide
 _FEWEST = 3  # names in a row
 _LONGEST_NAME, _TWO = 4, 2  # words
-_HALF, _THIRD = 0.5, 0.34
+_MOSTLY, _HALF, _THIRD = 0.8, 0.5, 0.34
 _SIGNS = frozenset("/&•·+")
 _NO_TEXT = '"@<>'
 _PAIR = 2  # lines
 _NO_NAMES = ANY_DAYS | MONTHS | CHILDREN | HEADING_WORDS | LEVELS | TODAY | {"jahr", "ano", "anno"}
 
 
-class _Run(NamedTuple):
-    """Lines one below another, quoted alike; ``whole`` says that none of them is short where nothing tells why."""
-
-    texts: tuple[str, ...]
-    width: int
-    whole: bool
-
-
 def from_wrapped(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines, those of each wrapped paragraph as one, and the halves at its breaks that may be two."""
-    if max((len(line.text) for line in lines), default=0) < _NARROW:
+    text = "\n".join([line.text for line in lines])
+    if not any(sign in text for sign in PARTING) or max(map(len, text.split("\n"))) < _NARROW:
         return lines, []
     quoted = [_QUOTES.match(line.text) for line in lines]
     bare = [line.text[sign.end() :] if sign else line.text for line, sign in zip(lines, quoted, strict=True)]
@@ -66,10 +63,24 @@ def from_wrapped(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
         run = [*places]
         for start, end in _blocks(bare[run[0] : run[-1] + 1]) if filled else [(0, len(run))]:
             some = lines[run[0] + start : run[0] + end]
-            joined, asked = _joined(bare[run[0] + start : run[0] + end]) if filled and len(some) > 1 else ("", ())
-            found += [some[0]._replace(text=joined)] if joined else some
+            block = bare[run[0] + start : run[0] + end]
+            joined, asked = _joined(block) if filled and len(some) > 1 else ("", ())
+            if joined and _is_of_a_letter(joined, [text for text in bare if text not in block]):
+                asides.append(Aside(some[0]._replace(text=joined), (message("roster.sentence"),)))
+            else:
+                found += [some[0]._replace(text=joined)] if joined else some
             asides += [Aside(some[0]._replace(text=each), (SEVERAL, ONE_EACH), asked=True) for each in asked]
-    return (found, asides) if len(found) < len(lines) else (lines, [])
+    if len(found) == len(lines):
+        return lines, []
+    return [line._replace(text=_QUOTES.sub("", line.text, count=1)) if line.text.lstrip().startswith(">") else line
+            for line in found], asides
+
+
+def _is_of_a_letter(text: str, others: Sequence[str]) -> bool:
+    """Say whether a paragraph that opens small beside lines that open as names do is a letter's and names nobody."""
+    opening = [opens_as_a_name(bare) for each in others if any(map(is_letter, bare := strip_numbering(each)))]
+    return _is_small(text.split()[0]) and are_most(opening, _MOSTLY, _FEWEST) and not any(
+        is_given(name.words[0]) for name in names_in(text))
 
 
 def _blocks(run: Sequence[str]) -> Iterator[tuple[int, int]]:
@@ -114,7 +125,7 @@ def _joined(block: Sequence[str]) -> tuple[str, tuple[str, ...]]:
     """Return the lines of a block as one, empty where they are none, and the names at its breaks to be asked about."""
     words = [word for text in block for word in text.split()]
     small = share(_is_small(word) and word.lower() not in PARTICLES | AND_WORDS for word in words)
-    if any(sign in word for word in words for sign in _NO_TEXT) or max(map(len, block)) < _NARROW:
+    if any(sign in word for word in words for sign in _NO_TEXT) or not _NARROW <= max(map(len, block)) <= _WIDE:
         return "", ()
     if (small >= _THIRD and _is_prose(block)) or _are_turned(" ".join(words)):
         return " ".join(words), ()
@@ -129,7 +140,8 @@ def _is_prose(block: Sequence[str]) -> bool:
             pairwise(block)]
     inner = [_is_small(right.split()[0]) and _is_in_a_sentence(left.split(), right.split()[0])
              for left, right in pairwise(block)]
-    return all(told) and share(inner) >= _HALF
+    alone = len(block) > _PAIR or block[0][-1] == "," or _is_small(block[0].split()[-1])
+    return alone and all(told) and share(inner) >= _HALF
 
 
 def _is_of_a_sentence(word: str) -> bool:
@@ -138,8 +150,8 @@ def _is_of_a_sentence(word: str) -> bool:
 
 def _is_in_a_sentence(left: Sequence[str], word: str) -> bool:
     """Say whether a small word goes on with a line, and is no name of a list without capitals."""
-    return not is_given(word.strip(EDGES)) and (
-        not _is_small(left[0]) or _is_of_a_sentence(left[-1]) or _is_of_a_sentence(word))
+    return _is_of_a_sentence(left[-1]) or _is_of_a_sentence(word) or not (
+        _is_small(left[0]) or is_given(word.strip(EDGES)))
 
 
 def _are_turned(text: str) -> bool:
@@ -160,14 +172,16 @@ def _names(block: Sequence[str], words: Sequence[str]) -> tuple[str, tuple[str, 
     """Return the lines with names in a row as one, and the halves at their ends that may be two children."""
     breaks = [*accumulate(len(text.split()) for text in block)][:-1]
     parts = _parts(words)
-    if len(parts) < _FEWEST:
+    signs = [len(_PARTED.findall(text.strip(" ,;/"))) for text in block]
+    led = bool(parts) and (parts[0].start > 0 or any(word in AND_WORDS for word in words))
+    if len(parts) < _FEWEST or (share(not count for count in signs) > _HALF and not led):
         return "", ()
     across = [(part, at) for part in parts for at in breaks if part.start < at < part.stop]
     inner = [len(part) for part in parts if not any(part.start < at < part.stop for at in breaks)]
     whole = bool(inner) and median_low(inner) > 1
-    told = [at for at in breaks if not any(at == end for _, end in across) and _is_told(words, at)]
+    told = [at for at in breaks if not any(at == end for _, end in across) and _is_told(words, at, parts[0].start)]
     halves = [(part, at) for part, at in across if whole and _is_half(words, part, at)]
-    if len(told) + len(halves) < len(breaks) / 2 or (across and not whole):
+    if len(told) + len(halves) <= len(breaks) / 2 or (across and not whole) or ({*signs} == {1} and not led):
         return "", ()
     asked = [part for part, at in across if (part, at) not in halves or not _is_one(words, part, at, inner)]
     left = [word for at, word in enumerate(words) if not any(at in part for part in asked)]
@@ -189,7 +203,7 @@ def _segments(words: Sequence[str]) -> Iterator[range]:
     """Yield what stands between signs and words that part."""
     start = 0
     for at, word in enumerate(words):
-        joins = fold(word) in AND_WORDS or word in _SIGNS
+        joins = word in AND_WORDS or word in _SIGNS
         if joins or word[-1] in ",;:" or _ENDED.search(word) or at == len(words) - 1:
             if (end := at if joins else at + 1) > start:
                 yield range(start, end)
@@ -211,20 +225,24 @@ def _is_of_a_name(word: str) -> bool:
     return opens_as_a_name(word) or word.lower() in PARTICLES
 
 
-def _is_told(words: Sequence[str], at: int) -> bool:
-    """Say whether a sign or a small word tells that the words before and behind a line's end are one paragraph."""
+def _is_told(words: Sequence[str], at: int, first: int) -> bool:
+    """Say whether a sign or a small word tells that the words before and behind a line's end are one paragraph.
+
+    Behind the first name only a word that joins or is of a name does: other words are said when the names are.
+    """
     before, behind = words[at - 1], words[at]
-    return before[-1] in ",;:" or any(word in _SIGNS or _is_small(word) for word in (before, behind))
+    joins = any(word in _SIGNS or word in AND_WORDS or word in PARTICLES for word in (before, behind))
+    return before[-1] in ",;:" or joins or (at <= first and (_is_small(before) or _is_small(behind)))
 
 
 def _is_half(words: Sequence[str], part: range, at: int) -> bool:
     """Say whether a line ends within a name: a word of it stands alone before or behind, or a small word leads on."""
-    return at - part.start == 1 or part.stop - at == 1 or words[at - 1].lower() in PARTICLES
+    return at - part.start == 1 or part.stop - at == 1 or not {words[at - 1], words[at]}.isdisjoint(PARTICLES)
 
 
 def _is_one(words: Sequence[str], part: range, at: int, inner: Sequence[int]) -> bool:
     """Say whether what stands about a line's end is one name for sure: as long as others, and not two given ones."""
     name = [word.strip(EDGES) for word in words[part.start : part.stop]]
-    if len(name) > max(inner) and not any(word.lower() in PARTICLES for word in name):
+    if len(name) > max(inner) and PARTICLES.isdisjoint(name):
         return False
     return not (is_given(name[0]) and is_given_alone(words[at].strip(EDGES))) or len(name) > _TWO
