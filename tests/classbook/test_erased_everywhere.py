@@ -145,6 +145,16 @@ def test_what_is_left_of_a_line_about_the_child_is_nobody(home: Path, told: str,
         assert "phr" not in book.roster_text()
 
 
+@pytest.mark.parametrize("text", ["Kestrels\n1. Zaphréa Quorndike\n2. Odo Vost\n3. Mira Quill\n",
+                                  "Nachtlicht\nZaphréa Quorndike\nOdo Vost\nMira Quill\n"])
+def test_a_title_is_nobody_when_fewer_stand_below(home: Path, text: str) -> None:
+    """What the lines below said of a title they said together: without one of them it was read as a child."""
+    with Classbook.open(home / "class.db") as book:
+        book.update_roster(text, whole=True)
+        book.erase([book.children()[0].id])
+        assert [one.child.label for one in book.children()] == ["Odo", "Mira"]
+
+
 def test_a_namesake_is_not_taken_for_the_child(home: Path) -> None:
     """Where another of the class has the same names, nothing said of that name is certain."""
     with Classbook.open(home / "class.db") as book:
