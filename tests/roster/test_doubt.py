@@ -38,6 +38,17 @@ def test_a_line_that_names_two_people_is_asked_about(form: str) -> None:
     assert _asked(_each(form)) == len(_CHILDREN)
 
 
+@pytest.mark.parametrize("form", [
+    "{grown_up} signed the form for {child} {family}", "{child} {family} ({grown_up})", "{grown_up}: {child} {family}",
+    "{grown_up} hat den Ausflug für {child} {family} bezahlt", "{child} {family} goes home with {grown_up}",
+])
+def test_a_grown_up_of_the_childs_family_is_asked_about(form: str) -> None:
+    """As most are: the grown-up was practised without a word."""
+    text = "\n".join(form.format(grown_up=one, child=child, family=one.split()[1])
+                     for one, child in zip(_GROWN_UPS, _CHILDREN, strict=True))
+    assert _asked(text) == len(_CHILDREN)
+
+
 def test_a_line_that_is_a_name_alone_among_these_is_a_child() -> None:
     """It was told to hold several names."""
     roster = read_roster(f"{_each('{grown_up} signed the form for {child} Vost')}\n7. Tom Berg")

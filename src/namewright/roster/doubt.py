@@ -97,7 +97,8 @@ def _made(drafts: Sequence[Draft], found: Unfolded, typed: Sequence[str]) -> dic
                 _is_told((*line.notes, *draft.notes)) or _took_somebody_off(line)):
             given, family, called = ([*_WORD.findall(part)] for part in draft.entry.reading[:3])
             before = made.get(line.origin, _Made((), (), 0))
-            middle = [str(word) for note in draft.notes if note.key == "roster.middle" for _, word in note.fields]
+            middle = [word for note in draft.notes for key, words in note.fields
+                      if note.key == "roster.middle" or key == "middle" for word in _WORD.findall(str(words))]
             made[line.origin] = _Made((*before.words, *given, *family, *called), (*given, *middle, *family),
                                       before.children + 1)
     return made
@@ -146,9 +147,10 @@ def _persons(text: str, names: Collection[str], used: Collection[str]) -> Iterat
         run = _words(match[0])
         rest = [word for word in run if word not in used]
         touches = not frozenset(names).isdisjoint(run)
+        related = len(rest) == 1 < len(run) and run[0] == rest[0]  # Anna Berger beside Leo Berger
         cased = match[0][0].isupper()  # letters that know no capitals tell nothing
         if not rest or not cased or not _NOBODY.isdisjoint(rest) or any(map(is_word_about, rest)) or (
-                touches and len(rest) < _WHOLE):
+                touches and len(rest) < _WHOLE and not related):
             continue
         known = is_given(rest[0]) and (lean(rest[0]) > 0 or len(rest) >= _WHOLE)
         if known or (len(rest) == _WHOLE and not touches and match[0].istitle() and match[0].replace(
@@ -171,8 +173,8 @@ def _repeat(made: Mapping[int, _Made], typed: Sequence[str]) -> bool:
     least = max(_FEWEST + 1, _MOSTLY * len(made))
     whole = (of.name for at, of in made.items() if " ".join(of.name) in typed[at])
     words = Counter(word for name in whole for word in {*name[1:-1], *filter(begins_small, name)})
-    return any(count >= least and len(word) > _PARTICLE and fold(word) not in PARTICLES
-               for word, count in words.items())
+    often = {fold(word) for word, count in words.items() if count >= least} - PARTICLES
+    return any(len(word) > _PARTICLE for word in often) or sum(len(word) > _WHOLE for word in often) >= _WHOLE
 
 
 def _are_parted(made: Mapping[int, _Made], typed: Sequence[str]) -> bool:
