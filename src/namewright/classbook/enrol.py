@@ -120,7 +120,7 @@ class _Matching:
         fitting = self.by_kin(here, Kin.FITS)
         stay = len({one.id for one in here} & set(self._ids.values()))
         is_part = len(self._children) >= _FEW and stay >= _MOSTLY * len(self._children)
-        self._is_same_class = is_part or 2 * stay + 1 >= len(here)  # one child alone may be a class
+        self._is_same_class = is_part or 2 * stay + 1 >= len(here)  # one more, for a class of one child renamed
         if self._is_same_class:
             self._unsure.update(self.by_kin(here, Kin.SLIP))
             return

@@ -11,7 +11,7 @@ from namewright.patterns import pattern
 from namewright.roster.children import Roster
 
 _WORD = pattern(r"[^\s,;|\"]+")
-_FIGURES = 4  # in what tells children apart; a room or a table has fewer
+_FIGURES = 4  # of a birthday or a number that tells children apart; a room or a table has fewer
 
 
 def facts_in_common(before: Sequence[str], on_lines: Mapping[int, int], now: Roster) -> set[tuple[int, int]]:

@@ -16,7 +16,7 @@ from namewright.roster.parsing import LIST, read_roster
 from namewright.roster.written import WORDS, as_table, written
 from namewright.settings import Hand, NamePart, Support
 
-_PARTS = (NamePart.GIVEN, NamePart.FAMILY)  # a name to practise that follows both follows every part
+_PARTS = (NamePart.GIVEN, NamePart.FAMILY)  # what reads alike for each of them does so for both together
 
 
 def list_words(say: Callable[[str], str]) -> dict[str, str]:

@@ -51,7 +51,7 @@ def parted(text: str) -> tuple[Promise, ...]:
     if words and len(words[0]) > 1 and fold(words[0][0]) in MAYBE:
         words[0] = words[0][1:]
     lone = len(words) > 1 and len(words[-1]) > 1 and all(len(each) == 1 for each in words[:-1])
-    if lone and (_AND.search(whole) or len(words[-1][-1].strip(".")) > 1):  # of Marlo - Jasper K. only one has a K
+    if lone and (_AND.search(whole) or len(words[-1][-1].strip(".")) > 1):  # in Marlo - Jasper K. the K is Jasper’s
         words = [*([*each, *words[-1][1:]] for each in words[:-1]), words[-1]]
     return tuple(Promise(each[0], " ".join(each[1:])) for each in words)
 

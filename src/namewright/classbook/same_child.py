@@ -28,7 +28,7 @@ from namewright.store import keeps_names
 # one family name, which sisters have too (Katla and Karla, not Jade and Jane), and with nothing beside them.
 _SLIP_OF_FAMILY, _SLIP_OF_GIVEN, _SLIP_ALONE = 0.75, 0.8, 0.88
 _ALIKE = 0.7
-_HEARD = 0.6  # of a name in another script as it was guessed and as the family spells it: Koval and Kowal
+HEARD = 0.6  # of a name in another script as it was guessed and as the family spells it: Koval and Kowal; by trying
 
 
 class Kin(IntEnum):
@@ -209,8 +209,8 @@ def _may_be_near(new: Named, old: Named) -> bool:
 
 
 def _have_letters_alike(new: Named, old: Named) -> bool:
-    return (_may_be_alike(new.given_part, old.given_part, _HEARD)
-            or _may_be_alike(new.family_part, old.family_part, _HEARD))
+    return (_may_be_alike(new.given_part, old.given_part, HEARD)
+            or _may_be_alike(new.family_part, old.family_part, HEARD))
 
 
 def kin(new: Named, old: Named) -> Kin:
@@ -255,7 +255,7 @@ def _of_parts(new: Part, old: Part, slip: float) -> Kin:
 def _heard(new: Part, old: Part) -> Kin:
     """Compare two scripts: a family spells a name in its own way, so a guess that is near says nothing against it."""
     other = new.other_script != old.other_script and bool(new.name and old.name)
-    return Kin.FITS if other and _are_alike(new, old, _HEARD) else Kin.OTHER
+    return Kin.FITS if other and _are_alike(new, old, HEARD) else Kin.OTHER
 
 
 def _stands_for(word: str, other: str) -> bool:

@@ -33,7 +33,7 @@ from namewright.roster.pasted import COLUMN_SIGNS
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import ADULTS, AND_WORDS, ANY_DAYS, MONTHS, NUMBER_UNITS, OF_THE, SEASONS, fold
 
-# Within one line: a search of many empty ones would begin anew at each and run through all behind it.
+# No blank here is the end of a line: over many empty lines a search would begin at each and run through all others.
 _SIGN = rf"[^\S\n]*(?:(?:[{BULLETS}]|\[[ xX]?\])[^\S\n]+(?=\S)|o[^\S\n]+(?=[^\W\d_a-z]))"
 _COUNT = r"(?:>|[^\S\n])*[(#]?0{0,3}(\d{1,3})(?:[.):\s-]|$)"
 _BULLET, _NUMBER = pattern(_SIGN), pattern(_COUNT)

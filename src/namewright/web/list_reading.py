@@ -167,16 +167,16 @@ def _known() -> Sequence[Known]:
     return cast(Sequence[Known], g.everyone)
 
 
-def read(text: str, part: NamePart, notes: tuple[Message, ...] = (), columns: str = "") -> Reading:
+def read(text: str, part: NamePart, columns: str = "") -> Reading:
     """Read a list for the screen, once in a request; what cannot be read is said, never raised."""
     readings: dict[object, Reading] = g.setdefault("readings", {})
-    key = (text, part, notes, columns)
+    key = (text, part, columns)
     if key not in readings:
-        readings[key] = _read(text, part, notes, columns)
+        readings[key] = _read(text, part, columns)
     return readings[key]
 
 
-def _read(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -> Reading:
+def _read(text: str, part: NamePart, columns: str) -> Reading:
     if not text.strip():
         return Reading(text, problem=message("web.list.empty"))
     if len(text.splitlines()) > MAX_LINES:
@@ -184,27 +184,27 @@ def _read(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -
     if len(text) > MAX_CHARACTERS:
         return Reading(text[:MAX_CHARACTERS], problem=message("web.list.too_long", most=MAX_CHARACTERS))
     if len(text) < LONG:
-        return _read_now(text, part, notes, columns)
+        return _read_now(text, part, columns)
     if not _places.acquire(timeout=_PATIENCE_S):
         return Reading(text, problem=message("web.list.busy"))
     try:
-        return _read_now(text, part, notes, columns)
+        return _read_now(text, part, columns)
     finally:
         _places.release()
 
 
-def _read_now(text: str, part: NamePart, notes: tuple[Message, ...], columns: str) -> Reading:
+def _read_now(text: str, part: NamePart, columns: str) -> Reading:
     try:
         names_in = class_settings().get("names_in", "")
         roster = read_known(text, lambda tried: read_roster(tried, LIST, part, columns, names_in), _known())
     except RosterError as error:
-        return Reading(text, error.lines, notes, error.message) if len(error.lines) <= MAX_LINES else _too_many(
+        return Reading(text, error.lines, problem=error.message) if len(error.lines) <= MAX_LINES else _too_many(
             text, len(error.lines))
     except Problem as error:
         return Reading(text, problem=error.message)
     if len(roster.lines) > MAX_LINES:  # lines of many children each, with a line for each of them
         return _too_many(text, len(roster.lines))
-    return Reading(roster.text or text, roster.lines, (*notes, *roster.notes))
+    return Reading(roster.text or text, roster.lines, roster.notes)
 
 
 def _too_many(text: str, lines: int) -> Reading:

@@ -130,8 +130,7 @@ def _typed() -> Draft:
     """Return the draft with what a form says of it, kept."""
     before = draft()
     text = request.form.get("text", before.text).replace("\r\n", "\n")
-    now = replace(before, text=text, part=_part(before.part), whole="whole" in request.form, roster=based_on(),
-                  steps=before.steps)
+    now = replace(before, text=text, part=_part(before.part), whole="whole" in request.form, roster=based_on())
     if now != before:
         keep_draft(now, typed=True)
     return now

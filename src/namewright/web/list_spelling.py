@@ -7,14 +7,13 @@ from difflib import SequenceMatcher
 
 from namewright.classbook.going_on import whole_name
 from namewright.classbook.parting import Promise
+from namewright.classbook.same_child import HEARD
 from namewright.message import Message, message
 from namewright.names.latin_spelling import latin_spelling
 from namewright.roster.children import Child, LineReport
 from namewright.roster.vocabulary import fold
 from namewright.store import keeps_names
 from namewright.web.list_ways import ANYBODY, WITH_MIDDLE, Way
-
-_HEARD_ALIKE = 0.6  # a family name as it was guessed and as the family spells it: Koval and Kowal, found by trying
 
 
 @keeps_names(1024)
@@ -73,7 +72,7 @@ def _is_whole(child: Child, typed: str) -> bool:
     if len(typed.split()) <= len(families):
         return False
     if _in_latin(child.family).isascii():
-        return not families or _alike(" ".join(typed.split()[-len(families):]), child.family) >= _HEARD_ALIKE
+        return not families or _alike(" ".join(typed.split()[-len(families):]), child.family) >= HEARD
     return len(typed.split()) >= len(whole_name(child).split())
 
 
