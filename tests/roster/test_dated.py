@@ -45,6 +45,7 @@ def test_a_day_alone_with_a_sign(language: str, form: str) -> None:
     "3. November: Mira\n4. November: Bo", "lundi 3 novembre : Mira\nmardi 4 novembre : Bo",
     "Monday, the 3rd of November – Mira\nTuesday, the 4th of November – Bo", "Mon Mira\nTue Bo\nWed Una\nThu Jo",
     "3/11 (Mon) Mira\n4/11 (Tue) Bo", "15:00 Uhr Mira Vost\n15:15 Uhr Bo Tarn", "3:30 pm Mira Vost\n3:45 pm Bo Tarn",
+    "8:30 hs Mira Vost\n9:00 hs Bo Tarn", "8.30 Uhr Mira Vost\n8.30 Uhr Bo Tarn",
     "8:00-8:15 Mira\n8:15-8:30 Bo", "2025-11-03 Mira\n2025-11-04 Bo", "Line leaders\nMon 3 Nov Mira\nTue 4 Nov Bo",
 ])
 def test_dates_and_times_in_other_writings(text: str) -> None:

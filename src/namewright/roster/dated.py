@@ -29,6 +29,7 @@ from namewright.roster.turns import helpers, without_helper
 from namewright.roster.vocabulary import (
     ANY_DAYS,
     DAY_NUMBERS,
+    HOURS,
     MONTHS,
     OF_THE,
     SHORT_DAY_NUMBERS,
@@ -57,7 +58,7 @@ _BEFORE = pattern(rf"\s*{_DAY_OF}\s+([^\W\d_]+)\s*")
 """``5 juin Mai``."""
 _BEHIND = pattern(rf"\s*([^\W\d_]+),?\s+{_DAY_OF}\s*")
 """``Mai 5 juin``."""
-_HOURS = frozenset(("uhr", "h", "am", "pm", "a.m", "p.m", "uur", "ore", "horas"))
+_HOURS = HOURS | {"h", "am", "pm", "ore"}
 _AT = frozenset(("an", "am", "auf", "bei", "beim", "im", "in", "vor", "zum", "at", "by", "en", "al", "chez", "au", "na",
                  "no"))
 _SMALL = OF_THE | {"le", "el", "il", "am", "on", "dia"}

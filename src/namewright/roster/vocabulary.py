@@ -265,11 +265,12 @@ NUMBER_LABELS = word_set("""
     cumple, cumpleanos, edad, salon, grado, matricula""")
 """Words that belong to the number behind them: ``DOB 1/2/2021``."""
 
-NUMBER_UNITS = word_set("""
+HOURS = word_set("uhr, uur, hs, hrs, horas, heures, a.m, p.m, a. m, p. m")
+NUMBER_UNITS = HOURS | word_set("""
     years old, year old, years, year, yrs, yr, yo, y/o, months, month, mos, mo, anos, ano, meses, mes, ans, an, mois,
     jahre, jahr, monate, anni, anno, mesi,
     mm, cm, in, inch, inches, mm line, mm lines, mm high, pulgadas, zoll, pouces, pollici, polegadas""")
-"""Words that belong to the number before them: ``4 yrs``, ``22 mm``."""
+"""Words that belong to the number before them: ``4 yrs``, ``22 mm``, ``9.00 Uhr``."""
 
 REMARKS = word_set("""
     new, iep, ell, esl, eal, sen, send, twin, absent, moved, am, pm, nuevo, nueva, gemela, gemelo, ausente, he, she,
