@@ -6,8 +6,10 @@ from namewright.names.casing import begins_small
 from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.roster.vocabulary import fold
+from namewright.store import keeps_names
 
 
+@keeps_names(2048)
 def is_small_word(word: str) -> bool:
     """Say whether a word is written small and is no particle: no name has one."""
     return begins_small(word) and fold(word) not in PARTICLES
