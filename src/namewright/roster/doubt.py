@@ -145,7 +145,7 @@ def _persons(text: str, names: Collection[str], used: Collection[str]) -> Iterat
         return
     for match in _RUN.finditer(bare):
         run = _words(match[0])
-        rest = [word for word in run if word not in used]
+        rest = [word for word in run if word not in used and not any(map(str.isdigit, word))]  # TAB-01
         touches = not frozenset(names).isdisjoint(run)
         related = len(rest) == 1 < len(run) and run[0] == rest[0]  # Anna Berger beside Leo Berger
         cased = match[0][0].isupper()  # letters that know no capitals tell nothing

@@ -20,6 +20,7 @@ from namewright.roster.buddy_lists import from_buddy_lists
 from namewright.roster.cast_lists import from_a_cast
 from namewright.roster.cell_lines import from_cell_lines
 from namewright.roster.classes_beside import from_classes_beside
+from namewright.roster.codes_before import from_codes_before
 from namewright.roster.columns import DELIMITERS
 from namewright.roster.copied_pages import without_copied_pages
 from namewright.roster.corrected import from_corrections
@@ -49,6 +50,7 @@ from namewright.roster.merged_cells import SIGNS as CELL_SIGNS
 from namewright.roster.merged_cells import from_merged_cells
 from namewright.roster.names_beside import from_names_beside
 from namewright.roster.page_heads import without_page_heads
+from namewright.roster.parents_of import from_parents_of
 from namewright.roster.passed_on import from_passed_on
 from namewright.roster.pasted import Line
 from namewright.roster.photos import from_a_photo
@@ -107,6 +109,8 @@ def _counted_told(lines: list[Line]) -> list[Line]:
 AS_PASTED = (
     Step(from_a_folder_tree),  # ├── Mia Vost/
     Step(from_wrapped, PARTING),  # In my class I have Mia Vost, Leo, over Berg and Ava Tarn.
+    Step(from_parents_of, ",;"),  # Dear parents of Mia Vost, Leo Berg and Ava Tarn,
+    Step(from_codes_before, "0123456789"),  # TAB-01 = Mia Vost
     Step(without_copied_pages),  # MV · Mia Vost · Active today · Edit, each on a line
     Step(without_sheet_frames),  # 1 · Name · Group, over 2 · Mia Vost · Owls
     Step(from_merged_cells, CELL_SIGNS),  # Red table | Mia Vost, over  | Leo Berg
