@@ -16,7 +16,6 @@ from namewright.roster.steps import AS_PASTED, BEFORE_COLUMNS, Step, through
 LOOKING = {step.take.__name__: step for step in (*AS_PASTED, *BEFORE_COLUMNS) if step.needs}
 EXAMPLES = {
     "from_parents_of": "Dear parents of Mira Vost, Leo Zell and Ava Quin,",
-    "from_codes_before": "TAB-01 = Mira Vost\nTAB-02 = Leo Zell\nTAB-03 = Ava Quin",
     "from_wrapped": "In my class this year I have Mira Vost, Leo\nZell, Ava Quin, Otta Marn, Kai Rehm and Bo\nTarn.",
     "from_ages": "Mira Vost (4;7) – /k/ for /t/\nLeo Zell (5;1) – lisp\nAva Quin (4;11) – /r/ at word start",
     "from_bare_labels": "Mira: ||\nLeo:\nAva: |||\nBo: |",

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from namewright.named_tuples import NamedTuple
+from namewright.patterns import pattern
 from namewright.roster.address_lines import from_address_labels
 from namewright.roster.ages import from_ages
 from namewright.roster.alike import from_a_program
@@ -17,6 +18,7 @@ from namewright.roster.arrows import from_arrows
 from namewright.roster.bare_labels import from_bare_labels
 from namewright.roster.birthdays import from_birthdays, without_days_below
 from namewright.roster.buddy_lists import from_buddy_lists
+from namewright.roster.captions import from_captions
 from namewright.roster.cast_lists import from_a_cast
 from namewright.roster.cell_lines import from_cell_lines
 from namewright.roster.classes_beside import from_classes_beside
@@ -65,6 +67,8 @@ from namewright.roster.spoken_signs import from_spoken_signs
 from namewright.roster.staff_blocks import without_staff
 from namewright.roster.wrapped import PARTING, from_wrapped
 
+_THINGS = pattern(r"[0-9\"“„«»]")
+
 
 class Step(NamedTuple):
     """What is done to the lines, and signs of which they must have one: without, it leaves all as it is.
@@ -99,6 +103,11 @@ def _from_pages(lines: list[Line]) -> list[Line]:
     return from_further_tables(without_page_heads(from_label_sheets(from_classes_beside(lines))))
 
 
+def _beside_things(lines: list[Line]) -> list[Line]:
+    """Return children alone who stand beside codes of things or titles of works; looked for where a sign says so."""
+    return from_captions(from_codes_before(lines)) if _THINGS.search(_whole(lines)) else lines
+
+
 def _counted_told(lines: list[Line]) -> list[Line]:
     """Return the lines that count the names below, or tell their state, as headings."""
     texts = [line.text for line in lines]
@@ -110,7 +119,7 @@ AS_PASTED = (
     Step(from_a_folder_tree),  # ├── Mia Vost/
     Step(from_wrapped, PARTING),  # In my class I have Mia Vost, Leo, over Berg and Ava Tarn.
     Step(from_parents_of, ",;"),  # Dear parents of Mia Vost, Leo Berg and Ava Tarn,
-    Step(from_codes_before, "0123456789"),  # TAB-01 = Mia Vost
+    Step(_beside_things),  # TAB-01 = Mia Vost; Mia Vost (5): “My cat”, clay
     Step(without_copied_pages),  # MV · Mia Vost · Active today · Edit, each on a line
     Step(without_sheet_frames),  # 1 · Name · Group, over 2 · Mia Vost · Owls
     Step(from_merged_cells, CELL_SIGNS),  # Red table | Mia Vost, over  | Leo Berg
