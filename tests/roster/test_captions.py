@@ -9,7 +9,8 @@ from namewright.roster.parsing import read_roster
 from namewright.roster.pasted import Line
 
 NAMES = [["Mia Vost", "Leo Berg", "Ava Tarn", "Tom Reed"],
-         ["Xobrel Vemkassen", "Tarnul Dofrinov", "Mogat Lenviberg", "Outhna Pelkowala"], ["Xobrel", "Tarnul", "Mogat", "Outhna"]]
+         ["Xobrel Vemkassen", "Tarnul Dofrinov", "Mogat Lenviberg", "Outhna Pelkowala"],
+         ["Xobrel", "Tarnul", "Mogat", "Outhna"]]
 WORKS = [(("Rainy day", "My cat", "Night", "My cat"), ("clay", "collage", "clay", "collage"), "age {}",
           "Our exhibition"),
          (("Día de lluvia", "Mi gato", "La noche", "Mi gato"), ("barro", "cera", "barro", "cera"), "{} años",
@@ -38,6 +39,7 @@ def test_each_child_beside_a_work(names: list[str], works: tuple[str, ...], made
 @pytest.mark.parametrize("text", [
     'Katherine "Katie" Moss\nRobert "Rob" Vost\nElizabeth "Bess" Tarn',
     'Mia Vost, "Mimi"\nLeo Berg, "Lee"\nAva Tarn, "Avie"', '"Vost, Mia"\n"Berg, Leo"\n"Tarn, Ava"',
+    'Table,Children\n1,"Mia, Leo Berg"\n2,"Ava, Tom Reed"\n3,"Xobrel, Tarnul"',
     '"Mia Vost" (5)\n"Leo Berg" (6)\n"Ava Tarn" (5)'])
 def test_names_in_quotation_marks_stay(text: str) -> None:
     lines = [Line(row, at) for at, row in enumerate(text.split("\n"))]

@@ -21,8 +21,9 @@ from namewright.roster.pasted import Line
 from namewright.roster.shares import are_most, share
 
 _TITLE = pattern(r"[\"“„«»]\s?([^\"“”„«»]{2,80}?)\s?[\"“”»«]", needs="\"“„«»")
-_BEHIND = pattern(r"\s*(?:[-–—:,|/]|by|by:|von|de|par|por|di)\s+(?=\S)", re.I)
-_BEFORE = pattern(r"\s*[-–—:,|/=]\s*$")
+_CELL = pattern(r"[,;\t|]\"|\"[,;\t|]\S", needs="\"")
+_BEHIND = pattern(r"\s*(?:[-–—:,/]|by|by:|von|de|par|por|di)\s+(?=\S)", re.I)
+_BEFORE = pattern(r"\s*[-–—:,/=]\s+$")
 _AGED = pattern(r"([^\W\d_][^\d,:;()]{0,60}?)\s*[,(–—-]\s*(?:[^\W\d_]{2,6}\.?\s)?[0-9]{1,2}(?:\s[^\W\d_]{1,8}\.?)?"
                 r"\)?\s*")
 _FEWEST, _TITLES = 3, 2  # works, and lines above the first of them
@@ -33,7 +34,7 @@ def from_captions(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with titles of works off, or as headings, where there is one to nearly each child."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     found = {at: match for at in filled if (match := _TITLE.search(strip_numbering(lines[at].text)))}
-    if len(found) < _FEWEST or not _are_works([match[1] for match in found.values()]):
+    if len(found) < _FEWEST or any(_CELL.search(lines[at].text) for at in filled) or not _are_works([match[1] for match in found.values()]):
         return list(lines)
     if all(match[0] == match.string.rstrip(" ,;.") for match in found.values()):
         return _without_title_lines(lines, filled, found)
