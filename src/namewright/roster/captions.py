@@ -34,7 +34,8 @@ def from_captions(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with titles of works off, or as headings, where there is one to nearly each child."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     found = {at: match for at in filled if (match := _TITLE.search(strip_numbering(lines[at].text)))}
-    if len(found) < _FEWEST or any(_CELL.search(lines[at].text) for at in filled) or not _are_works([match[1] for match in found.values()]):
+    cells = any(_CELL.search(lines[at].text) for at in found)
+    if len(found) < _FEWEST or cells or not _are_works([match[1] for match in found.values()]):
         return list(lines)
     if all(match[0] == match.string.rstrip(" ,;.") for match in found.values()):
         return _without_title_lines(lines, filled, found)
