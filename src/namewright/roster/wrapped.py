@@ -90,7 +90,7 @@ def _blocks(run: Sequence[str]) -> Iterator[tuple[int, int]]:
     """
     width, start = max(map(len, run)), 0
     closed = [_is_closed(left, right) for left, right in pairwise(run)]
-    full = [_is_full(left, right, width) for left, right in pairwise(run)]
+    full = [is_full(left, right, width) for left, right in pairwise(run)]
     short = [len(left) for left, ends, fits in zip(run, closed, full, strict=False) if not ends and not fits]
     for at in range(1, len(run) + 1):
         if at == len(run) or closed[at - 1] or not full[at - 1]:
@@ -109,7 +109,7 @@ def _is_closed(left: str, right: str) -> bool:
     return sign or bool(label or _ENDED.search(left))
 
 
-def _is_full(left: str, right: str, width: int) -> bool:
+def is_full(left: str, right: str, width: int) -> bool:
     """Say whether the first word of the next line had no room: hardly any where only this tells that they are one."""
     size = len(left.rstrip()) + 1 + len(right.split()[0])
     told = _GOES_ON.search(left) or _OPENS_ON.match(right.strip()) or _is_small(left.split()[-1])
