@@ -16,6 +16,7 @@ from namewright.roster.several import is_titled_name, may_be_a_name
 from namewright.roster.wrapped import is_full
 
 _NUMBER = pattern(r"(?<!\S)\(?(\d{1,3})([.):]{0,2})(?=[\s\u00a0]|[^\W\d_])")
+_TWO_FIGURES = pattern(r"[0-9].*[0-9]")
 _FEWEST, _FEWEST_BARE = 2, 3  # numbers in a line
 _OFTEN = 1.5  # numbers in a line of several on the average
 _BETWEEN = " \t\u00a0,;|·•-–—"
@@ -24,6 +25,8 @@ _LONGEST = 4_000  # characters of a line
 
 def from_counted(lines: Sequence[Line]) -> list[Line]:
     """Return the lines with those that count their names parted at the numbers."""
+    if not _TWO_FIGURES.search("\n".join([line.text for line in lines])):
+        return list(lines)
     return [each for line in _put_together(lines) for each in _parted(line)]
 
 
