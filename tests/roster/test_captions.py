@@ -21,7 +21,7 @@ WORKS = [(("Rainy day", "My cat", "Night", "My cat"), ("clay", "collage", "clay"
           "Exposition – cartels")]
 MARKS = [("“", "”"), ('"', '"'), ("«", "»"), ("„", "“")]
 FORMS = ["{work}\n{name}, {age}\n{made}\n", "{name} (5): {work}, {made}", "{at}. {work} – {name}, {made}",
-         "{name}, {age}\n{work}\n", "{at}. {work} – {name}", "{name} – {work}"]
+         "{name}, {age}\n{work}\n", "{at}. {work} – {name}", "{work} ({name})", "{name} – {work}"]
 
 
 @pytest.mark.parametrize("form", FORMS)

@@ -23,6 +23,7 @@ from namewright.roster.shares import are_most, share
 _TITLE = pattern(r"[\"“„«»]\s?([^\"“”„«»]{2,80}?)\s?[\"“”»«]", needs="\"“„«»")
 _CELL = pattern(r"[,;\t|]\"|\"[,;\t|]\S", needs="\"")
 _BEHIND = pattern(r"\s*(?:[-–—:,/]|by|by:|von|de|par|por|di)\s+(?=\S)", re.I)
+_INSIDE = pattern(r"\s*[(\[]([^\d()\[\]]+)[)\]]\s*$")
 _BEFORE = pattern(r"\s*[-–—:,/=]\s+$")
 _AGED = pattern(r"([^\W\d_][^\d,:;()]{0,60}?)\s*[,(–—-]\s*(?:[^\W\d_]{2,6}\.?\s)?[0-9]{1,2}(?:\s[^\W\d_]{1,8}\.?)?"
                 r"\)?\s*")
@@ -61,6 +62,8 @@ def _name_beside(match: re.Match[str]) -> str:
     """Return what stands behind a title that opens a line and a sign, or before a title and a sign; else nothing."""
     text = match.string
     if match.start() == 0:
+        if inside := _INSIDE.match(text, match.end()):
+            return inside[1].strip()
         sign = _BEHIND.match(text, match.end())
         return text[sign.end() :].strip() if sign else ""
     sign = _BEFORE.search(text, 0, match.start())
