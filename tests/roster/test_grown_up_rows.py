@@ -63,3 +63,10 @@ def test_who_is_no_student_by_an_unknown_word_is_asked_about() -> None:
     roster = read_roster("\n".join(["Name,Position", *rows]))
     assert len(roster.children) == len(kids)
     assert roster.lines[-1].outcome is Outcome.LEFT_OUT
+
+
+def test_a_telephone_number_in_place_of_a_name_is_asked_about() -> None:
+    roster = read_roster("First,Last,Born\n"
+                         "Mira,Vost,3/4/2020\nLeo,Tarn,\nIda,Moss,\nJo Vost,555-0142,\nUwe,+49 151 2345,")
+    assert [child.practice for child in roster.children] == ["Mira", "Leo", "Ida"]
+    assert [line.outcome for line in roster.lines[-2:]] == [Outcome.LEFT_OUT] * 2

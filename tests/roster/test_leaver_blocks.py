@@ -59,3 +59,15 @@ def test_a_table_has_such_a_row_too() -> None:
     "Mira\nLeo\nIda\nTom", "Mira Left\nLeo Tarn\nIda Moss\nTom Hill", "Mira Baja\nLeo Tarn\nIda Moss\nTom Hill"])
 def test_attendance_lists_of_leavers_and_names_stay(text: str) -> None:
     assert [child.practice for child in read_roster(text).children] == ["Mira", "Leo", "Ida", "Tom"]
+
+
+@pytest.mark.parametrize("word", ["Leavers", "Salidas", "Sorties", "Abgänge", "Uscite", "Saídas"])
+@pytest.mark.parametrize("row", ["\t{}\t\t\t\t", ",{},,,,"])
+def test_the_word_may_stand_in_any_cell_of_its_row_and_rows_may_be_long(word: str, row: str) -> None:
+    rows = ["1\tMira Vost\tx\ta\tb\tc", "2\tLeo Tarn\tx\ta\tb\tc", "3\tIda Moss\tx\ta\tb\tc"]
+    sign = row[0]
+    gone = "9\tTom Hill\tgone to Oak Hill\tby bus\tin May\tor June".replace("\t", sign)
+    titles = "No.\tName\tA\tB\tC\tD"
+    roster = read_roster("\n".join([*(each.replace("\t", sign) for each in (titles, *rows)),
+                                    row.format(word), gone]))
+    assert [child.practice for child in roster.children] == ["Mira", "Leo", "Ida"]

@@ -59,3 +59,11 @@ def test_the_code_of_a_class_or_an_age_is_a_heading(titles: str, groups: tuple[s
 
 def test_a_girl_called_as_years_are_is_a_child() -> None:
     assert _made("\n".join([TITLES[3], *ROWS, "4 Anni"])) == ["Mira", "Xobrel", "Leo", "Anni"]
+
+
+def test_a_word_of_no_name_over_another_block_is_asked_about() -> None:
+    text = "First,Last,Bus\nMira,Vost,4\nLeo,Tarn,7\n,,\n{},,\nIda,Moss,4"
+    office, rosa = read_roster(text.format("Office")), read_roster(text.format("Rosa"))
+    assert [child.practice for child in office.children] == ["Mira", "Leo", "Ida"]
+    assert office.lines[4].outcome is Outcome.LEFT_OUT
+    assert [child.practice for child in rosa.children] == ["Mira", "Leo", "Rosa", "Ida"]

@@ -62,3 +62,14 @@ def test_several_adults_behind_a_word_for_them_are_told(word: str, rest: str) ->
 def test_adults_in_a_table_of_their_own_are_no_children(word: str, titles: str) -> None:
     text = f"{titles}\nMira\tVost\nXobrel\tQuix\nLeo\tTarn\n\n{word}\n{titles}\nIda\tMoss\nJo\tFenn"
     assert _made(text) == ["Mira", "Xobrel", "Leo"]
+
+
+@pytest.mark.parametrize("word", ["Staff", "Docentes", "Bénévoles", "Équipe éducative", "Lehrkräfte", "Insegnanti",
+                                  "Professores", "Emergency contacts", "Notfallkontakte"])
+@pytest.mark.parametrize("sign", ["\t", ",", ";"])
+def test_a_word_in_a_row_of_its_own_heads_the_adults_of_a_table(word: str, sign: str) -> None:
+    rows = ["First\tLast\tBus\tPhone", "Mira\tVost\t4\t555-0143", "Leo\tTarn\t\t", "Ida\tMoss\t7\t", "\t\t\t",
+            f"{word}\t\t\t",
+            "Jo\tVost\t\t555-0142", "Uwe\tQuix\t\t555-0144"]
+    roster = read_roster("\n".join(rows).replace("\t", sign))
+    assert [child.practice for child in roster.children] == ["Mira", "Leo", "Ida"]

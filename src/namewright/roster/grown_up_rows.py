@@ -3,7 +3,8 @@
 Exports of a learning platform list both. Where one column has words for children and words for staff, the rows of
 staff are no children, nor are those of parents whose name is no child's (``Mother`` among ``Student``); under a title
 for what somebody is, rows with words for staff are asked about in any case, and so are those of the few whom no word
-tells where most are children.
+tells where most are children. Without such a column, a telephone number where all others have part of a name tells of a
+row from a list of another kind below the class, and it is asked about.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from collections.abc import Sequence
 from namewright.message import message
 from namewright.roster.columns import Row, Table
 from namewright.roster.header_words import CHILD_WORDS
+from namewright.roster.numbers import is_of_figures
 from namewright.roster.unlike import Unlike, perhaps_unlike
 from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, TEACHERS, fold, word_set
 
@@ -26,6 +28,7 @@ _SAYS_WHO = word_set("""
     relation, parentesco, lien, lien de parente, beziehung, verwandtschaft, parentela, rapporto, grau de parentesco""")
 _CHILDREN = CHILD_WORDS | word_set("pupils, self, member, membre, mitglied, miembro, membro")
 _NEARLY_ALL = 0.8
+_FIGURES = 6  # of a telephone number, at the least
 
 
 def grown_up_rows(table: Table) -> dict[int, Unlike]:
@@ -48,7 +51,17 @@ def grown_up_rows(table: Table) -> dict[int, Unlike]:
             said = Unlike((message("roster.remark", words=row.cells[at]), message("roster.if_child")), told=True)
             found[row.line] = said if children else _asked(row, names)
         found |= {row.line: _asked(row, names) for row in doubtful if row.line not in found}
-    return found
+    return {row.line: _asked(row, names) for row in _reached(rows, names)} | found
+
+
+def _reached(rows: Sequence[Row], names: Sequence[int]) -> list[Row]:
+    """Return the few rows that have a telephone number where others have part of a name: ``Jo Vost``, ``555-0142``."""
+    found = [row for row in rows if any(at < len(row.cells) and _is_a_phone(row.cells[at]) for at in names)]
+    return found if len(names) > 1 and 2 * len(found) < len(rows) else []
+
+
+def _is_a_phone(cell: str) -> bool:
+    return is_of_figures(cell) and sum(map(str.isdigit, cell)) >= _FIGURES
 
 
 def _unlike_most(cells: Sequence[tuple[Row, str]]) -> list[Row]:
@@ -58,7 +71,7 @@ def _unlike_most(cells: Sequence[tuple[Row, str]]) -> list[Row]:
 
 
 def _named(row: Row, names: Sequence[int]) -> str:
-    return " ".join(row.cells[place] for place in names if place < len(row.cells))
+    return " ".join(row.cells[place] for place in names if place < len(row.cells) and not _is_a_phone(row.cells[place]))
 
 
 def _asked(row: Row, names: Sequence[int]) -> Unlike:

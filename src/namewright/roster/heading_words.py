@@ -294,5 +294,8 @@ MANY_ADULTS = word_set("""
     enseignants, enseignantes, educateurs, accompagnateurs, benevoles, encadrants, erwachsene, lehrerinnen,
     lehrkrafte, erzieherinnen, betreuer, begleitpersonen, freiwillige, adulti, personale, insegnanti, maestre,
     educatrici, accompagnatori, volontari, pessoal, professores, professoras, educadoras, auxiliares, acompanhantes,
-    equipe educative, equipo docente""")
+    equipe educative, equipo docente, substitutes, suplentes, vertretungen, remplacants, supplenti, emergency contacts,
+    emergency numbers, contactos de emergencia, telefonos de emergencia, numeros de emergencia, contacts d'urgence,
+    numeros d'urgence, notfallkontakte, notfallnummern, notrufnummern, contatti di emergenza, numeri di emergenza,
+    contatos de emergencia""")
 """Words for several adults beside a class; alone, before a sign or over names."""

@@ -19,7 +19,7 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_known
 from namewright.roster.leavers import have_a_stem, stems_of, without_date
-from namewright.roster.pasted import Line
+from namewright.roster.pasted import COLUMN_ENDS, Line, most_words
 from namewright.roster.prose import Aside
 from namewright.roster.several import is_titled_name, may_be_a_name
 from namewright.roster.vocabulary import OF_THE, STATES, fold, word_set
@@ -84,13 +84,13 @@ def without_leaver_blocks(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     heads = {part.head for part in parts}
     asides = [Aside(lines[at], (message("roster.among_leavers", words=part.words[:60]),), asked=part.asked)
               for at, part in sorted(gone.items())]
-    return [line.heading(line.text) if at in heads else line
+    return [line.heading(line.text.strip(COLUMN_ENDS)) if at in heads else line
             for at, line in enumerate(lines) if at not in gone], asides
 
 
 def _part(lines: Sequence[Line], at: int, text: str) -> _Part | None:
     """Return who stands under or behind a word for leavers, None where a line has no such word, or nobody stands so."""
-    text = text.rstrip(" \t;|,")
+    text = text.strip(COLUMN_ENDS)
     if len(text) > _LONGEST or "\t" in text:
         return None
     label, *behind = _SIGN.split(strip_numbering(text).strip(" *#=~_–—-"), maxsplit=1)
@@ -112,12 +112,12 @@ def _below(lines: Sequence[Line], head: int) -> list[int]:
     found: list[int] = []
     for at in range(head + 1, len(lines)):
         text = lines[at].text
-        named = any(map(is_letter, text))
-        headed = named and (heading_reason(text) or _is_state(text) or _words(text) in _ANY)
-        if headed or (found and not text.strip()):
+        named, bare = any(map(is_letter, text)), text.strip(COLUMN_ENDS)
+        headed = named and (heading_reason(bare) or _is_state(bare) or _words(bare) in _ANY)
+        if headed or (found and not text.strip(COLUMN_ENDS)):
             break
         if named:
-            if len(text.split()) > _MOST_WORDS or NAME_LABEL.match(text):
+            if most_words(text) > _MOST_WORDS or NAME_LABEL.match(text):
                 return []
             found.append(at)
     return found

@@ -2,7 +2,8 @@
 
 Where nearly every row has several cells, such a line is a heading if the titles come again right below it or it is the
 code of a class or an age; it tells what a sign means if a name ends in that sign; and below a word that ends a letter
-it is who wrote the table. A lone name anywhere else is a child that was added by hand.
+it is who wrote the table. A word that is no known name is asked about where an empty row parts it from those above and
+others follow. A lone name anywhere else is a child that was added by hand.
 """
 
 from __future__ import annotations
@@ -15,9 +16,9 @@ from namewright.patterns import pattern
 from namewright.roster.columns import Row, Table
 from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.headers import header_roles
-from namewright.roster.known import is_given, opens_with_given
+from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.shares import share
-from namewright.roster.unlike import Unlike, is_closing, legend
+from namewright.roster.unlike import Unlike, is_closing, legend, perhaps_unlike
 from namewright.roster.vocabulary import NAME_ROLES, NUMBER_UNITS, fold
 
 _CODE = pattern(r"[A-Z]{1,3}-?[0-9]{1,2}[a-zA-Z]?")
@@ -38,6 +39,7 @@ def lone_rows(table: Table) -> dict[int, Unlike]:
     found = dict.fromkeys(_heads(table, alone), _told("over"))
     found |= {at: _told("class") for at, text in alone.items() if _is_a_group(text)}
     found |= dict.fromkeys(_legend(table, others, alone), _told("sign"))
+    found = {at: perhaps_unlike(alone[at]) for at in _over_blocks(table, alone)} | found
     return found | dict.fromkeys(_signature(rows, alone), _told("closing"))
 
 
@@ -67,6 +69,14 @@ def _is_a_group(text: str) -> bool:
         return True
     aged = _AGED.fullmatch(text)
     return aged is not None and fold(aged[1]) in NUMBER_UNITS and not (aged[1].istitle() and is_given(aged[1]))
+
+
+def _over_blocks(table: Table, alone: Mapping[int, str]) -> Iterator[int]:
+    """Yield the lines of no known name between an empty row and one of several cells: ``Office``, over its people."""
+    for above, row, below in zip(table.rows, table.rows[1:], table.rows[2:], strict=False):
+        parted = row.line in alone and not any(above.cells) and len(list(filter(None, below.cells))) > 1
+        if parted and not any(map(is_known, alone[row.line].split())):
+            yield row.line
 
 
 def _legend(table: Table, others: list[Row], alone: Mapping[int, str]) -> Iterator[int]:

@@ -21,6 +21,8 @@ from namewright.roster.vocabulary import AND_WORDS, fold
 
 COLUMN_SIGNS = ("\t", ";", "|")
 """What parts the columns of a line for sure: a comma may be part of a name or a remark."""
+COLUMN_ENDS = " \t;|,"
+"""What stands about the only filled cell of a row."""
 
 
 class Line(NamedTuple):
@@ -44,6 +46,13 @@ class Line(NamedTuple):
     def heading(self, text: str, *notes: Message) -> Line:
         """Return a line of words that stand over others and are no child."""
         return self._replace(text=f"{text.strip().rstrip(' :')}:", notes=(*self.notes, *notes))
+
+
+def most_words(text: str) -> int:
+    """Return how many words the fullest cell of a line has, where signs part its columns."""
+    for sign in COLUMN_SIGNS:
+        text = text.replace(sign, "\t")
+    return max(len(cell.split()) for cell in text.split("\t"))
 
 
 def cells_run_on(texts: Iterable[str]) -> bool:

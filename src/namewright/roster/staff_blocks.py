@@ -18,7 +18,8 @@ from namewright.roster.free_text import NAME_LABEL
 from namewright.roster.heading_words import JOBS, MANY_ADULTS
 from namewright.roster.headings import heading_reason, heads_adults
 from namewright.roster.known import is_given, is_known, opens_with_given
-from namewright.roster.pasted import Line
+from namewright.roster.leavers import have_a_stem
+from namewright.roster.pasted import COLUMN_ENDS, Line, most_words
 from namewright.roster.prose import Aside
 from namewright.roster.vocabulary import AND_WORDS, TEACHERS, fold, word_set
 
@@ -35,8 +36,7 @@ _FEW_ADULTS = 4
 
 def without_staff(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines without the adults who stand under a word for them, and these."""
-    text = "\n".join([line.text for line in lines]).casefold()
-    if not any([stem in text for stem in _STEMS]):
+    if not have_a_stem(lines, _STEMS):
         return lines, []
     heads = {at: many for at, line in enumerate(lines) if (many := _heads_adults(line.text)) is not None}
     blocks = {at: block for at, many in heads.items() if (block := _block(lines, at, many=many))}
@@ -70,7 +70,8 @@ def _told(lines: Sequence[Line], adults: Mapping[int, int],
           heads: Mapping[int, object]) -> tuple[list[Line], list[Aside]]:
     asides = [Aside(lines[at], (message("roster.among_adults", words=lines[head].text.strip(" :*=#_~-")[:60]),))
               for at, head in sorted(adults.items())]
-    kept = [line.heading(line.text) if at in heads else line for at, line in enumerate(lines) if at not in adults]
+    kept = [line.heading(line.text.strip(COLUMN_ENDS)) if at in heads else line
+            for at, line in enumerate(lines) if at not in adults]
     return kept, asides
 
 
@@ -79,6 +80,7 @@ def _heads_adults(text: str) -> bool | None:
 
     A word for one teacher must have a colon behind it, and so must a word that is a given name, too.
     """
+    text = text.strip(COLUMN_ENDS)  # the first cell of a row that has no other
     if len(text) > _LONGEST or "\t" in text:
         return None
     label = fold(_FRAME.sub(" ", strip_numbering(text)))
@@ -98,12 +100,12 @@ def _block(lines: Sequence[Line], head: int, *, many: bool) -> list[int]:
         if not found and has_titles(text):
             continue
         named = any(map(is_letter, text))
-        reason = heading_reason(text) if named else None
+        reason = heading_reason(text.strip(COLUMN_ENDS)) if named else None
         headed = (reason is not None and reason.key != "roster.adult") or _heads_adults(text) is not None
-        if (not text.strip() and found) or headed:
+        if (not text.strip(COLUMN_ENDS) and found) or headed:
             break
         if named:
-            if len(text.split()) > _MOST_WORDS or NAME_LABEL.match(text):
+            if most_words(text) > _MOST_WORDS or NAME_LABEL.match(text):
                 return []
             found.append(at)
     bare = strip_numbering(lines[head].text).strip()
