@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.roster.children import Outcome
+from namewright.roster.month_heads import is_of_birthdays
 from namewright.roster.parsing import read_roster
 
 
@@ -42,3 +43,20 @@ def test_months_that_open_every_block_are_asked_about() -> None:
     assert [line.outcome for line in lines if line.text in ("April", "May", "August")] == [Outcome.LEFT_OUT] * 3
     names = [child.practice for child in read_roster("Mia\nApril\nLeo\n\nMay\nXobrel").children]
     assert names == ["Mia", "April", "Leo", "May", "Xobrel"]
+
+
+@pytest.mark.parametrize("words", [
+    "June birthdays", "April Birthdays", "Birthdays in May", "August celebrations", "Cumples de abril",
+    "Cumpleaños de junio", "Anniversaires du mois de mai", "Geburtstage im Juni", "Juni-Geburtstage",
+    "Geburtstagskinder im Mai", "Compleanni di giugno", "Aniversariantes de abril"])
+@pytest.mark.parametrize("text", [
+    "{}\nMira Vost\nLeo Tarn\nIda Moss", "{}\t\nMira Vost\t4\nLeo Tarn\t7\nIda Moss\t9",
+    "First\tLast\tDay\n{}\t\t\nMira\tVost\t4\nLeo\tTarn\t7\nIda\tMoss\t9", "{}\tSeptember\nMira\tLeo\nIda\t"])
+def test_birthdays_of_a_month_are_no_child(words: str, text: str) -> None:
+    assert [child.practice for child in read_roster(text.format(words)).children] == ["Mira", "Leo", "Ida"]
+
+
+@pytest.mark.parametrize("text", [
+    "June", "June Birthday", "April's birthdays", "June Birthdays Vost", "Cumpleaños de Abril"])
+def test_a_birthday_of_one_child_is_no_heading_of_a_month(text: str) -> None:
+    assert not is_of_birthdays(text)

@@ -26,6 +26,7 @@ from namewright.roster.header_words import CHILD_WORDS
 from namewright.roster.headers import header_role, is_about_somebody_else
 from namewright.roster.heading_words import OUR
 from namewright.roster.known import ends_as_family, is_given, is_known, lean
+from namewright.roster.month_heads import is_of_birthdays
 from namewright.roster.row_persons import Person, children_of
 from namewright.roster.shares import share
 from namewright.roster.vocabulary import (
@@ -257,7 +258,11 @@ def names_in(cells: Iterable[str]) -> int:
 
 def _is_dated(titles: Sequence[str], at: int) -> bool:
     """Say whether a column has a day or a month over it."""
-    return at < len(titles) and fold(titles[at]) in DATES
+    return at < len(titles) and _is_a_date(titles[at])
+
+
+def _is_a_date(title: str) -> bool:
+    return fold(title) in DATES or is_of_birthdays(title)
 
 
 def _filled(columns: Sequence[_Column]) -> int:
@@ -427,7 +432,7 @@ def _heads(rows: Sequence[Sequence[str]], width: int) -> tuple[bool, bool]:
     """
     if len(rows) < 2 or sum(map(bool, rows[0])) < 2:
         return False, False
-    if all(fold(title) in DATES for title in rows[0] if title):
+    if all(_is_a_date(title) for title in rows[0] if title):
         return True, False
     if len(rows) < 3:
         return False, False

@@ -45,6 +45,7 @@ from namewright.roster.heading_words import (
     ROLLS,
 )
 from namewright.roster.known import is_family, is_given, is_known, lean
+from namewright.roster.month_heads import is_of_birthdays
 from namewright.roster.notes_to_readers import (
     SIGN,
     asks_kindly,
@@ -223,6 +224,7 @@ def _reason_by_words(words: list[str], text: str) -> Message | None:
     first, rest = words[0].strip(".,!"), words[1:]
     ends = first in ENDS and bool(rest) and all(word in OF_THE | LISTS for word in rest)
     days = _is_date(words) or is_a_date(text) or _is_day(text) or _are_days(text) or _is_month(first, rest)
+    days = days or is_of_birthdays(text)
     dated = ends or days or _is_of_class_words(text)
     several = sum(any(map(str.isalnum, word)) for word in text.split()) > 1
     named = _opens_with_a_marked_name(text) or _is_a_name_with_figures(first, rest)

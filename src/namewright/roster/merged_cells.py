@@ -59,7 +59,7 @@ def _row(text: str, sign: str) -> _Row | None:
         cells = ["", *cells]
     if len(cells) < _TWO or not any(cells):
         return None
-    return _Row(cells[0], cells[1], join_cells(cells[2:], sign) if any(cells[2:]) else "")
+    return _Row(cells[0], cells[1], join_cells(cells[2:], sign).strip() if any(cells[2:]) else "")
 
 
 def _are_merged(rows: Sequence[_Row]) -> bool:
@@ -68,6 +68,8 @@ def _are_merged(rows: Sequence[_Row]) -> bool:
     below = [row for row in rows if not row.group]
     if not both or not rows[0].group or len(below) < max(_TWO, len(both)):
         return False
+    if any(opens_as_a_name(row.rest) for row in rows):
+        return False  # a further column may hold names as well
     named = [row.name for row in rows if row.name]
     whole = all(" " in name for name in named)
     if header_role(both[0].name) or not all(_may_be_a_group(row.group, whole=whole) for row in both):

@@ -1,4 +1,4 @@
-"""Months that stand alone over children, as over birthdays: ``September``, ``3 Mia``, ``15 Leo``."""
+"""Months over children, as over birthdays: ``September``, ``3 Mia``, ``15 Leo``; ``June birthdays``."""
 
 from __future__ import annotations
 
@@ -7,9 +7,17 @@ from collections.abc import Mapping, Sequence
 from namewright.patterns import pattern
 from namewright.roster.known import is_given
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import MONTH_NUMBERS, fold
+from namewright.roster.vocabulary import MONTH_NUMBERS, OF_THE, fold, word_set
+from namewright.store import keeps_names
 
 _DAY = pattern(r"\W*(0?[1-9]|[12]\d|3[01])(?!\d)", needs="0123456789")
+_LETTERS = pattern(r"[^\W\d_]+")
+_BIRTHDAYS = word_set("""
+    birthdays, bdays, celebrations, geburtstage, geburtstagskinder, geburtstagskind, anniversaires, cumples,
+    cumpleaneros, compleanni, festeggiati, aniversarios, aniversariantes""")
+_OF_ONE_OR_MORE = frozenset(("cumpleanos",))
+_BESIDE = OF_THE | word_set("in, im, en, em, nel, a, mes, mois, mese, month, monat, our, nos, unsere, todos, all, alle")
+_LONGEST = 60
 _FEW = 2  # months alone, and days below one
 _MOSTLY = 0.6
 
@@ -28,6 +36,20 @@ def month_heads(filled: Mapping[int, str]) -> tuple[list[int], list[int]]:
         return [], []
     dated = share(any(map(str.isdigit, text)) for at, text in filled.items() if at not in found) >= _MOSTLY
     return (found, []) if dated else ([at for at in found if at not in named], named)
+
+
+@keeps_names(1024)
+def is_of_birthdays(text: str) -> bool:
+    """Say whether a month, a word for birthdays and small words are all of a text: ``Compleanni di giugno``.
+
+    ``Cumpleaños de Abril`` may be that of one child.
+    """
+    words = _LETTERS.findall(fold(text.replace("b-day", "bday"))) if len(text) <= _LONGEST else []
+    months = [word for word in words if word in MONTH_NUMBERS]
+    several = not _BIRTHDAYS.isdisjoint(words)
+    one = not _OF_ONE_OR_MORE.isdisjoint(words) and not any(map(is_given, months))
+    return bool(months) and (several or one) and all(
+        word in MONTH_NUMBERS or word in _BIRTHDAYS or word in _OF_ONE_OR_MORE or word in _BESIDE for word in words)
 
 
 def _are_over_days(filled: Mapping[int, str], months: Sequence[int]) -> bool:
