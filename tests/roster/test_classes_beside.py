@@ -109,3 +109,23 @@ def test_two_tables_of_given_and_family_names_about_a_gap_lose_nobody(titles: st
     heads = gap.join(["1 A" + "\t" * titles.count("\t"), "1 B"])
     text = "\n".join([heads, gap.join([titles, titles]), *rows, row("Zoe Fenn", 4)])
     assert sorted(practised(text)) == ["Ida", "Leo", "Mira", "Noah", "Vemka", "Xobrel", "Zoe"]
+
+
+@pytest.mark.parametrize(("groups", "titles"), [
+    ("Équipe A||Équipe B|", "Nom|Prénom"), ("1A||1B|", "Cognome|Nome"), ("Group 1|||Group 2||", "Last|First|Age"),
+    ("Jungen|||Mädchen||", "Nachname|Vorname|Alter"), ("Niñas||Niños|", "Apellidos|Nombre"),
+    ("Bambini||Bambine|", "Cognome|Nome"), ("Sala 1||Sala 2|", "Apelido|Nome")])
+def test_groups_side_by_side_with_titles_of_their_own_lose_nobody(groups: str, titles: str) -> None:
+    def row(name: str) -> str:
+        given, family = name.split()
+        return "\t".join((family, given, "5")[: titles.count("|") + 1])
+
+    rows = ["\t".join(map(row, pair)) for pair in zip(ONE, TWO, strict=True)]
+    text = "\n".join([groups.replace("|", "\t"), "\t".join([titles.replace("|", "\t")] * 2), *rows])
+    assert sorted(practised(text)) == sorted(name.split()[0] for name in (*ONE, *TWO))
+    assert {child.family for child in read_roster(text).children} == {name.split()[1] for name in (*ONE, *TWO)}
+
+
+def test_boys_and_girls_over_names_and_ages_are_all_made() -> None:
+    text = "Boys\t\tGirls\t\nName\tAge\tName\tAge\nLeo Tarn\t5\tMira Vost\t5\nXobrel Quix\t6\tIda Zell\t5"
+    assert sorted(practised(text)) == ["Ida", "Leo", "Mira", "Xobrel"]

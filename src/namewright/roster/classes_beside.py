@@ -1,7 +1,8 @@
 """Two classes side by side: a gap that is empty in each row taken out, and columns under names of classes apart.
 
 With the gap gone, the same titles stand right beside each other, as other tables have it; where they are those of
-given and family names, the tables are put one below the other. Where every column has the
+given and family names, the tables are put one below the other, and so they are without a gap under the names of
+groups. Where every column has the
 name of a class, an age or a state over it (``K1``, ``3 anni``, ``Absent``) and nothing but names below, the groups are
 put one below the other, each under its title; a column that counts the rows is none of them. Out of scope: titles of
 one word that nobody knows, unless the columns end at different rows, as those of a record do not.
@@ -10,6 +11,7 @@ one word that nobody knows, unless the columns end at different rows, as those o
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
 
 from namewright.names.casing import begins_small
 from namewright.patterns import pattern
@@ -53,6 +55,8 @@ def from_classes_beside(lines: Sequence[Line]) -> list[Line]:
         rows = {at: cells for at, cells in found.items() if cells}
         if len(rows) < max(_FEWEST, len(found)):
             continue
+        if (blocks := _under_groups(list(rows.values()))) and (apart := _tables_apart(lines, rows, blocks, sign)):
+            return apart
         filled = sorted({place for cells in rows.values() for place, cell in enumerate(cells) if cell})
         gaps = set(range(filled[0], filled[-1])) - set(filled) if filled else set()
         if gaps and (apart := _tables_apart(lines, rows, _blocks(filled), sign)):
@@ -62,6 +66,17 @@ def from_classes_beside(lines: Sequence[Line]) -> list[Line]:
                 [cell for place, cell in enumerate(rows[at]) if place not in gaps], sign)) if at in rows else line
                 for at, line in enumerate(lines)]
     return list(lines)
+
+
+def _under_groups(rows: Sequence[Sequence[str]]) -> list[list[int]]:
+    """Return the columns under each name of a group, ``1A | | 1B |`` over ``Nom | Prénom | Nom | Prénom``."""
+    for upper, lower in pairwise(rows[: _MOST_ABOVE + 1]):
+        starts = [place for place, cell in enumerate(upper) if cell]
+        if len(starts) >= _LEAST and not starts[0] and (
+                are_sides(upper) or all(_is_of_a_group(upper[place]) for place in starts)):
+            return [[place for place in range(start, min(end, len(lower))) if lower[place]]
+                    for start, end in zip(starts, [*starts[1:], len(lower)], strict=True)]
+    return []
 
 
 def _blocks(filled: Sequence[int]) -> list[list[int]]:
@@ -79,7 +94,7 @@ def _tables_apart(lines: Sequence[Line], rows: Mapping[int, Sequence[str]],
                   blocks: Sequence[Sequence[int]], sign: str) -> list[Line]:
     """Return the tables one below the other where all have the same titles of both parts of a name, else nothing.
 
-    Without a gap between them the second name may be a parent's, and a column of whole names is read row by row.
+    Without a gap or groups over them the second name may be a parent's, and a column of whole names is read row by row.
     """
     parts = {at: [[cells[place] if place < len(cells) else "" for place in block] for block in blocks]
              for at, cells in rows.items()}
@@ -90,9 +105,11 @@ def _tables_apart(lines: Sequence[Line], rows: Mapping[int, Sequence[str]],
     if not names_both_parts(parts[top][0]):
         return []
     found = [line for at, line in enumerate(lines) if at < top and at not in rows]
+    titled = [at for at in rows if at < top and any(map(header_role, rows[at]))]  # Niños, Niñas: a column is called so
+    found += [lines[at].heading(" & ".join(filter(None, rows[at]))) for at in titled]
     for number in range(len(blocks)):
         for at, cells in parts.items():
-            heads = [cell for cell in cells[number] if cell]
+            heads = [cell for cell in cells[number] if cell and at not in titled]
             if at < top and heads:
                 found.append(lines[at].heading(" ".join(heads)))
             elif at >= top and heads:

@@ -82,7 +82,7 @@ def lay_out(lines: Sequence[str]) -> Table:
     runs_on = cells_run_on(filled)
     for delimiter in there:
         for row in _rows(lines, delimiter, most=_HEADER_WITHIN):
-            if are_sides(row.cells):
+            if are_sides(row.cells) and not _is_over_titles(row, lines, delimiter):
                 return Table(delimiter, tuple(_rows(lines, delimiter)), row.line, (Role.FULL,) * len(row.cells),
                              grid=True)
             roles = header_roles(row.cells, ruled=_is_ruled(row, lines)) or _over_figures(row, lines, delimiter)
@@ -113,6 +113,12 @@ def lay_out(lines: Sequence[str]) -> Table:
                              beside=judged.beside)
     plain = tuple(Row(index, 1, (_plain(line),)) for index, line in enumerate(lines))
     return Table("", plain, None, (Role.FULL,))
+
+
+def _is_over_titles(row: Row, lines: Sequence[str], delimiter: str) -> bool:
+    """Say whether the row right below is of titles, too: ``Boys | | Girls |`` over ``Name | Age | Name | Age``."""
+    below = lines[row.line + row.span : row.line + row.span + 1]
+    return any(header_roles(split_cells(line, delimiter) or ()) is not None for line in below)
 
 
 def _in_two_rows(titles: Row, roles: tuple[Role, ...], rows: Sequence[Row]) -> tuple[Row, tuple[Role, ...]]:
