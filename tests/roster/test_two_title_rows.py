@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from namewright.message import message
-from namewright.roster.children import Outcome
+from namewright.roster.children import Outcome, RosterError
 from namewright.roster.parsing import read_roster
 from namewright.roster.two_title_rows import titles_in_two_rows
 from namewright.roster.vocabulary import Role
@@ -84,3 +84,16 @@ def test_the_title_above_is_told_beside_the_one_below() -> None:
     assert found is not None
     assert found.titles == ("Vorname", "Name", "Vorname (Mutter)")
     assert found.roles == (Role.GIVEN, Role.FULL, Role.OTHER)
+
+
+@pytest.mark.parametrize("lower", ["First\tLast\tFirst\tLast", "Nombre\tApellidos\tNombre\tApellidos",
+                                   "Prénom\tNom\tPrénom\tNom"])
+def test_two_names_a_row_under_words_that_nobody_knows_are_asked_about(lower: str) -> None:
+    text = f"Lions\t\tTigers\t\n{lower}\nMira\tVost\tTilo\tBrae\nXobrel\tMarn\tNuru\tZell"
+    with pytest.raises(RosterError) as refused:
+        read_roster(text)
+    told = refused.value.message
+    assert (told.key, told["one"], told["other"], told["line"]) == ("roster.two_people", "Mira Vost", "Tilo Brae", 3)
+    both = read_roster(text, columns=str(told["all_columns"]))
+    assert [child.practice for child in both.children] == ["Mira", "Tilo", "Xobrel", "Nuru"]
+    assert [child.practice for child in read_roster(text, columns=str(told["or_columns"])).children] == ["Tilo", "Nuru"]

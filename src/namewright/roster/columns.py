@@ -89,10 +89,10 @@ def lay_out(lines: Sequence[str]) -> Table:
             if roles and not _is_counted(row.cells) and not _may_be_a_family(row, roles, lines, delimiter) and (
                     not _is_group_of_one(row, lines, delimiter) and not _is_as_below(row, lines, delimiter)):
                 rows = tuple(_rows(lines, delimiter))
-                row, roles = _in_two_rows(row, roles, rows)
+                row, roles, doubt = _in_two_rows(row, roles, rows)
                 roles = _with_families_beside(_with_families(roles, row, rows), row, rows)
                 roles = _with_whole_names(roles, row, rows)
-                return Table(delimiter, rows, row.line, roles, row.cells)
+                return Table(delimiter, rows, row.line, roles, row.cells, doubt=doubt)
     for delimiter in there:
         whole = _joined(lines, delimiter) if runs_on else filled
         if _is_tabular(whole, delimiter) or (len(whole) < len(filled) and _are_even(whole, delimiter)):
@@ -121,15 +121,17 @@ def _is_over_titles(row: Row, lines: Sequence[str], delimiter: str) -> bool:
     return any(header_roles(split_cells(line, delimiter) or ()) is not None for line in below)
 
 
-def _in_two_rows(titles: Row, roles: tuple[Role, ...], rows: Sequence[Row]) -> tuple[Row, tuple[Role, ...]]:
-    """Return the row of titles and the roles, where a second row of titles stands right below or above that."""
+def _in_two_rows(
+    titles: Row, roles: tuple[Role, ...], rows: Sequence[Row]
+) -> tuple[Row, tuple[Role, ...], tuple[int, int] | None]:
+    """Return the row of titles, roles and doubt, where a second row of titles stands right below or above that."""
     at = rows.index(titles)
     below = rows[at + 1] if at + 1 < len(rows) else None
     if below and (found := titles_in_two_rows(titles.cells, below.cells, known=True)):
-        return below._replace(cells=found.titles), found.roles
+        return below._replace(cells=found.titles), found.roles, found.doubt
     if at and (found := titles_in_two_rows(rows[at - 1].cells, titles.cells, known=False)):
-        return titles._replace(cells=found.titles), found.roles
-    return titles, roles
+        return titles._replace(cells=found.titles), found.roles, found.doubt
+    return titles, roles, None
 
 
 def _joined(lines: Sequence[str], delimiter: str) -> list[str]:

@@ -201,7 +201,8 @@ def _columns(held: Mapping[int, str]) -> str:
 def _example(table: Table, first: int, second: int, size: int) -> tuple[int, str, str]:
     """Return the first row, by its line, with what stands from two columns on, so many cells each."""
     rows = [(row.line, " ".join(row.cells[first : first + size]), " ".join(row.cells[second : second + size]))
-            for row in table.rows if row.line != table.header and len(row.cells) > max(first, second)]
+            for row in table.rows if len(row.cells) > max(first, second) and (
+                table.header is None or row.line > table.header)]
     return next((row for row in rows if all(row[1:])), max(rows, key=len, default=(0, "", "")))
 
 

@@ -27,10 +27,11 @@ _TWO = 2  # cells of a row that are no slip
 
 
 class Titles(NamedTuple):
-    """What the columns hold, and what is told of as their titles."""
+    """What the columns hold, what is told of as their titles, and where two names begin either of which may be meant."""
 
     roles: tuple[Role, ...]
     titles: tuple[str, ...]
+    doubt: tuple[int, int] | None = None
 
 
 def titles_in_two_rows(upper: Sequence[str], lower: Sequence[str], *, known: bool) -> Titles | None:
@@ -51,7 +52,10 @@ def titles_in_two_rows(upper: Sequence[str], lower: Sequence[str], *, known: boo
         return None
     said = [f"{label}: {cell}" if several and child_number(label)[0] else f"{cell} ({label})"
             if label and _is_of_others(label) else cell for cell, label in zip(cells, labels, strict=True)]
-    return Titles(tuple(role or Role.OTHER for role in roles), tuple(said))
+    doubt = None if known else _doubt(cells, labels)
+    if doubt:
+        roles = [Role.FAMILY if role is Role.FULL else role for role in roles]
+    return Titles(tuple(role or Role.OTHER for role in roles), tuple(said), doubt)
 
 
 def _goes_on(upper: Sequence[str], lower: Sequence[str]) -> bool:
@@ -84,6 +88,18 @@ def _labels(upper: Sequence[str], lower: Sequence[str]) -> list[str]:
         last = above or last
         labels.append(last if below else "")
     return labels
+
+
+def _doubt(cells: Sequence[str], labels: Sequence[str]) -> tuple[int, int] | None:
+    """Return where the names of two begin, each with both parts, where no word above tells who is the child.
+
+    They may be two groups, ``Lions | | Tigers |``, as well as a child and somebody else.
+    """
+    starts = [at for at, label in enumerate(labels) if label and label not in labels[:at]]
+    people = [at for at in starts
+              if names_both_parts(cells[at : at + _TWO]) and labels[at] in labels[at + 1 : at + _TWO]]
+    told = any(_is_of_others(labels[at]) or _is_of_a_child(labels[at]) for at in starts)
+    return (people[0], people[1]) if len(people) > 1 and not told else None
 
 
 def _title(upper: Sequence[str], at: int, below: str) -> str:
