@@ -27,7 +27,7 @@ _TWO = 2  # cells of a row that are no slip
 
 
 class Titles(NamedTuple):
-    """What the columns hold, what is told of as their titles, and where two names begin either of which may be meant."""
+    """What the columns hold, what is told of as their titles, and where two names begin of which either may do."""
 
     roles: tuple[Role, ...]
     titles: tuple[str, ...]
