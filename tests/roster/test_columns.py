@@ -350,3 +350,17 @@ def test_family_names_beside_the_childs_single_names_are_its_own(titles: str, fa
 def test_family_names_beside_the_childs_whole_names_are_a_grown_ups() -> None:
     roster = read_roster("Nombre del niño\tApellidos\tTel.\nMira Vost\tBrae\t6\nLeo Tarn\tQuix\t7")
     assert [(child.practice, child.family) for child in roster.children] == [("Mira", "Vost"), ("Leo", "Tarn")]
+
+
+@pytest.mark.parametrize("titles", ["Nr.\tZuname\tTaufname\tOrt", "No.\tSurname\tEveryday\tTown"])
+def test_given_names_under_a_title_nobody_knows_are_practised(titles: str) -> None:
+    rows = ["1\tVost\tMira\tElm", "2\tTarn\tXobrel\tElm", "3\tBrae\tLeo\tAsh", "4\tQuix\tIda\tElm"]
+    roster = read_roster("\n".join((titles, *rows)))
+    assert [(child.practice, child.family) for child in roster.children] == [
+        ("Mira", "Vost"), ("Xobrel", "Tarn"), ("Leo", "Brae"), ("Ida", "Quix")]
+
+
+def test_a_teacher_beside_family_names_is_no_given_name() -> None:
+    rows = ["Vost\tAda\t5", "Tarn\tAda\t5", "Brae\tLeo\t6", "Quix\tLeo\t6"]
+    roster = read_roster("\n".join(("Surname\tBubble\tAge", *rows)))
+    assert [child.practice for child in roster.children] == ["Vost", "Tarn", "Brae", "Quix"]

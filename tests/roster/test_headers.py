@@ -38,6 +38,7 @@ ROLES = [
     ("Name (Mutter)", Role.OTHER, "whose name it is, in brackets"), ("Nombre (madre o padre)", Role.OTHER, "of either"),
     ("Nom (Responsable 1)", Role.OTHER, "of one of two"), ("Name (wie in der Schule)", Role.FULL, "where it is used"),
     ("Name (Kind)", Role.FULL, "of the child"),
+    ("Surname Forename", Role.FULL, "both parts without a sign"), ("Prénom + NOM", Role.FULL, "or with another one"),
     ("Lo recoge", Role.OTHER, "who fetches"), ("Língua em casa", Role.LANGUAGE, "the language of a home"),
     ("Mira", None, "a name is no header"), ("Window seat", None, "words that are not known"),
     (f"{'First name':<60}", Role.GIVEN, "as long as a header may be"),

@@ -15,7 +15,7 @@ from namewright.names.casing import opens_as_a_name
 from namewright.patterns import pattern
 from namewright.roster.contents import Judged, judge, names_in
 from namewright.roster.header_words import NAME_OR_FAMILY, SIDES
-from namewright.roster.headers import are_sides, header_role, header_roles
+from namewright.roster.headers import are_sides, header_role, header_roles, is_about_somebody_else
 from namewright.roster.heading_words import GREETINGS, OPENERS
 from namewright.roster.known import is_family, is_given, is_known, lean
 from namewright.roster.name_order import BOTH_BY_COMMA
@@ -90,8 +90,8 @@ def lay_out(lines: Sequence[str]) -> Table:
                     not _is_group_of_one(row, lines, delimiter) and not _is_as_below(row, lines, delimiter)):
                 rows = tuple(_rows(lines, delimiter))
                 row, roles, doubt = _in_two_rows(row, roles, rows)
-                roles = _with_families_beside(_with_families(roles, row, rows), row, rows)
-                roles = _with_whole_names(roles, row, rows)
+                for seen in (_with_families, _with_families_beside, _with_given_names, _with_whole_names):
+                    roles = seen(roles, row, rows)
                 return Table(delimiter, rows, row.line, roles, row.cells, doubt=doubt)
     for delimiter in there:
         whole = _joined(lines, delimiter) if runs_on else filled
@@ -226,6 +226,21 @@ def _with_families_beside(roles: tuple[Role, ...], titles: Row, rows: Sequence[R
     if abs(whole - family) > 1 or share(len(words) == 1 for words in cells) <= _HALF:
         return roles
     return tuple({whole: Role.GIVEN, family: Role.FAMILY}.get(at, role) for at, role in enumerate(roles))
+
+
+def _with_given_names(roles: tuple[Role, ...], titles: Row, rows: Sequence[Row]) -> tuple[Role, ...]:
+    """Return the roles, the one column of known given names under a title nobody knows as such: ``Zuname | Taufname``.
+
+    Only where the titles name family names and nothing else to practise.
+    """
+    if Role.FAMILY not in roles or not {Role.GIVEN, Role.FULL, Role.GOES_BY, Role.PRACTISE}.isdisjoint(roles):
+        return roles
+    unknown = [at for at, title in enumerate(titles.cells) if title and header_role(title) is None
+               and not is_about_somebody_else(title)]
+    below = {at: [row.cells[at] for row in rows if row.line > titles.line and at < len(row.cells) and row.cells[at]]
+             for at in unknown}
+    given = [at for at, cells in below.items() if given_share(cells) > _HALF and len(set(cells)) > _HALF * len(cells)]
+    return tuple(Role.GIVEN if at in given else role for at, role in enumerate(roles)) if len(given) == 1 else roles
 
 
 def _is_group_of_one(row: Row, lines: Sequence[str], delimiter: str) -> bool:

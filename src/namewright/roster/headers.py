@@ -271,7 +271,7 @@ def header_role(cell: str) -> Role | None:
     if said := _in_two_languages(words):
         return said
     halves = {HEADER_WORDS.get(half) for half in map(fold, _HALVES.split(words))}
-    if halves >= {Role.GIVEN, Role.FAMILY}:
+    if halves >= {Role.GIVEN, Role.FAMILY} or _is_of_both(words):
         return Role.FULL
     if any(phrase in words for phrase in CHILD_CALLED):
         parts = {HEADER_WORDS.get(word.strip("()")) for word in words.split()} & {Role.GIVEN, Role.FAMILY}
@@ -281,6 +281,13 @@ def header_role(cell: str) -> Role | None:
     if len(words.split()) > 1 and NOT_NAMES.intersection(words.split()):
         return Role.OTHER
     return next((HEADER_WORDS[half] for half in map(fold, words.split("/")) if half in HEADER_WORDS), None)
+
+
+def _is_of_both(words: str) -> bool:
+    """Say whether each word is one part of a name: ``Surname Forename``, ``Prénom + NOM``."""
+    said = words.replace("+", " ").replace("&", " ").split()
+    return len(said) > 1 and {Role.FAMILY if word in NAME_OR_FAMILY else HEADER_WORDS.get(word) for word in said} == {
+        Role.GIVEN, Role.FAMILY}
 
 
 def _in_two_languages(words: str) -> Role | None:
