@@ -389,6 +389,15 @@ def test_two_names_on_each_line_are_one_question_with_a_button_for_all(visitor: 
     assert "Who is the child?" not in unescape(visitor.get("/class/list").text)
 
 
+def test_the_rule_under_the_titles_of_a_table_is_not_told_as_no_child(visitor: Visitor) -> None:
+    """Saved, a table said that “|---|---|” was not read as a child; a line with words is told as ever."""
+    table = "| Student | Grade |\n|---|---|\n| Mateo Villaseñor | 1 |\n| Jay Han | 1 |"
+    saved = visitor.arrive(visitor.keep(table))
+    assert "The class is saved: 2 children." in saved
+    assert "Not in the class" not in saved
+    assert "Not in the class" in visitor.arrive(visitor.keep("Mateo Villaseñor\nJay Han\n123 456"))
+
+
 def test_saving_two_names_a_line_unanswered_says_what_to_press(visitor: Visitor) -> None:
     answer = visitor.get(visitor.post("/class/list", {"text": TWO}).location).get_data(as_text=True)
     assert "--columns" not in answer

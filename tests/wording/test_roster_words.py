@@ -34,6 +34,7 @@ LISTS = (
     "Group:\nThe Wren Class\nGrade 2\nRoom: 3\nMs. Wren\npage 3\nKindergarten 2026\nprinted 3\nXeno",
     "Xeno, Wren, Rook\n!!!\n123\n\u0301\n(quiet)\nXeno", "x" * 90, "x" * 500, "", "Name\n", "12\n13",
     "a\n" * 60, "a" * 9000, "Xeno Yara iii\nMaría Wren Xeno-Yara\nXeno Yara Wren\nYARA Xeno\nXeno III",
+    "Mia Chen: Anna Bell\nLeo Park: Ruth Olmo\nZoe Wren: Ida Rook", "Xeno – Quix\nWren – Rook\nVexil – Quorra",
     "Mia; Leo\nXeno", "Mia, Xeno\nYara", "<li>Xeno</li>",
     "Kim Min-jun\nXeno", "Mary - Kate\nXeno", "Name\tLanguage\nXeno\tqqqqqq",
     "Zorb\tQuix\nVexil\tQuorra", "Mia Chen\tAnna Bell\nLeo Park\tRuth Olmo", "[9/3/26, 8:10] Wren: Xeno",

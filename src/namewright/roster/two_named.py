@@ -50,8 +50,10 @@ def two_on_each(drafts: Sequence[Draft], found: Unfolded, typed: Sequence[str]) 
     """Return whom each line (0-based) names that is asked about, where nearly all lines name two; else nothing."""
     asked = [found.lines[draft.row.line].origin for draft in drafts if draft.outcome is Outcome.LEFT_OUT
              and not {SEVERAL, TWO_CHILDREN}.isdisjoint(draft.notes)]
+    if len(asked) < _FEWEST:
+        return {}
     made = sum(draft.entry is not None for draft in drafts)
-    if len(asked) < max(_FEWEST, _MOSTLY * (len(asked) + made)):
+    if len(asked) < _MOSTLY * (len(asked) + made):
         return {}
     texts = {at: strip_numbering(typed[at]) for at in asked if len(typed[at]) <= _LONGEST}
     named = {at: [*_names(text, common)] for common in [_common(texts.values())] for at, text in texts.items()}

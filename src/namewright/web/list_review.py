@@ -289,7 +289,8 @@ def _told(update: RosterUpdate, reading: Reading) -> list[Message]:
 
 
 def _not_kept(reading: Reading) -> tuple[Message, ...]:
-    words = tuple(message("quoted", words=line.opening) for line in reading.lines if line.outcome is Outcome.LEFT_OUT)
+    words = tuple(message("quoted", words=line.opening) for line in reading.lines
+                  if line.outcome is Outcome.LEFT_OUT and any(map(str.isalnum, line.text)))  # a line of signs is nobody
     return (message("web.list.not_kept", words=words, count=len(words)),) if words else ()
 
 
