@@ -20,7 +20,7 @@ _HARDLY_NAMES = frozenset(("lundi",))
 _NUMBER = pattern(r"(?:[12]?\d|3[01]|0\d)(?:st|nd|rd|th|er|[ºª°])?|20\d\d")
 IN_FIGURES = pattern(r"\d{1,2}[./-]\d{1,2}[./-]?(?:\d{2}|\d{4})?|\d{4}-\d{1,2}-\d{1,2}")
 """A date: ``3/12``, ``3.12.2019``, ``2019-12-03``."""
-_BEHIND_FIGURES = pattern(r"\d[./-]\d+[./-]?\d*(?::|\s[-–—])\s+[^\W\d_]+$")
+_BEHIND_FIGURES = pattern(r"\d[./-]\d{1,4}[./-]?\d{0,4}(?::|\s[-–—])\s+[^\W\d_]+$")
 _TIME = pattern(r"\d{1,2}(?:[:.h]\d\d|h)?(?:[ap]m)?")
 _BETWEEN = pattern(r"[\s,]+")
 _EDGES = ".()"
