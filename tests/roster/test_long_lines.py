@@ -20,6 +20,9 @@ _MOST_S = 2.0  # of processor time; what grew with the square took five times as
 
 @pytest.mark.parametrize("line", [
     pytest.param("Mia" + " " * LONG + "(x)", id="a gap"),
+    pytest.param("Mia (2)" + "\u00a0" * LONG + "Leo", id="a gap behind a number"),
+    pytest.param("a =" + " " * LONG + "Mia", id="a gap behind a sign"),
+    pytest.param("To: Mia <mia@example.org>" + " " * LONG + "Leo", id="a gap behind an address"),
     pytest.param("April 1." + "1" * LONG, id="a date"),
 ])
 def test_a_piece_over_and_over_is_read_at_once(line: str) -> None:

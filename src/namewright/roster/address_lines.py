@@ -24,7 +24,7 @@ _PARENTS = pattern(
     r"|(?:aux\s+|à\s+la\s+)?(?:parents|famille)\s+(?:de\b|d['’])"
     r"|(?:(?:a|para)\s+)?(?:los\s+|la\s+)?(?:padres|familia)\s+de\b"
     r"|(?:ai\s+|alla\s+)?(?:genitori|famiglia)\s+(?:di\b|d['’])"
-    r"|(?:(?:aos|à|para\s+os)\s+)?(?:pais|família)\s+d[aeo]\b)\s*:?\s*", re.I)
+    r"|(?:(?:aos|à|para\s+os)\s+)?(?:pais|família)\s+d[aeo]\b)\s*(?::\s*)?", re.I)
 _FEWEST = 2
 _LEAST = 0.7  # of the lines with words are of such labels
 _LONGEST = 120

@@ -22,7 +22,7 @@ _NOT_FIRST = pattern(rf"{_NOT}\s+(?P<wrong>[^,:;]{{2,60}}?)(?:\s+[-–—]|[,:;]
 _NOT_BEHIND = pattern(rf"(?P<right>.{{2,60}}?)(?:\s*[,–—-])?\s+{_NOT}\s+(?P<wrong>.{{2,60}}?)\s*!*", re.IGNORECASE)
 _IN_BRACKETS = pattern(
     r"(?P<wrong>[^()]{2,60}?)\s*\((?:corr?[eè]ct[oa]?|corrett[oa]|corret[oa]|corrig[ée]e?|should be|richtig|korrekt|"
-    r"giust[oa]|cert[oa])\s*:?\s+(?P<right>[^()]{2,60})\)", re.IGNORECASE, needs="(")
+    r"giust[oa]|cert[oa])(?:\s*:)?\s+(?P<right>[^()]{2,60})\)", re.IGNORECASE, needs="(")
 _LONGEST = 120  # characters: a longer line is no name and its right spelling
 _ALIKE = 0.5  # by the library’s measure: Mohamed and Muhammad have 0.67, Mira and Bo nothing
 _SOME = 0.5

@@ -18,10 +18,10 @@ from namewright.roster.vocabulary import LATE, STATES, STREETS, fold
 _TIMED = pattern(r"\s*\d{1,2}[:.h]\d\d(?:\s?(?:uhr|h|[ap]\.?m\.?))?\s+(?:[-–—]\s+)?(?P<stop>[^\W\d_].*)", re.IGNORECASE)
 _AGED = pattern(
     r"\s*(?:[-–•*]\s*)?\d{1,2}(?:\s?[-–/]\s?\d{1,2})?[\s-]+(?:anni|años|anos|ans|jahre|jährige|years?|year[\s-]olds?)"
-    r"\s*(?:\(\d+\))?\s*:?\s*", re.IGNORECASE)
+    r"\s*(?:\(\d+\)\s*)?(?::\s*)?", re.IGNORECASE)
 _COUNTS = pattern(
     r"\s*(?P<what>[^:,;]{2,40}):(?:\s*(?:\d+\s?[x×]\s?[^\s,;]+|[^\s,;:]{1,8}\s?[:=]\s?\d+)\s*(?:[,;·/]|$)){2,}\s*")
-_OVER = pattern(r"[^(\[\n]{2,60}[(\[]\s?(\d{1,3})\s?[)\]]\s*:?\s*", needs="([")
+_OVER = pattern(r"[^(\[\n]{2,60}[(\[]\s?(\d{1,3})\s?[)\]]\s*(?::\s*)?", needs="([")
 _ALONE = pattern(r"\s*([^\W\d_]+(?: [^\W\d_]+)?)(?:\s*[(\[]?[0-9]{1,3}[)\]]?)?(?:\s*:)?\s*")
 _BESIDE = pattern(r"\s[-–—]\s|[:,(&]|->|→")  # behind it may stand a child
 _FEW, _TOTALS = 2, 2

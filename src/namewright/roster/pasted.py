@@ -68,7 +68,7 @@ _MARKUP = pattern(rf"{_ENDS_A_LINE}|</(?:span|b|strong)\s*>", re.I)
 _INLINE = pattern(r"</?(?:b|i|u|em|strong|span|font|a|small)(?:\s[^<>]*)?>", re.I)
 _BOLD = pattern(r"\s*<(b|strong|u|em)>[^<>]*</\1>\s*", re.I, needs="<")
 """A title in bold on a line of its own ends there, though no mark says so: the child below it is none of it."""
-_INSERT = pattern(r"\s*(INSERT\s+INTO\s[^()]{1,60}\([^()]*\)\s*VALUES)\s*(\(.*\))\s*;?\s*", re.I, needs="(")
+_INSERT = pattern(r"\s*(INSERT\s+INTO\s[^()]{1,60}\([^()]*\)\s*VALUES)\s*(\(.*\))\s*(?:;\s*)?", re.I, needs="(")
 _TITLE = pattern(r" {0,3}#{1,6} ([^\W\d_](?:[^\t|;\s]| (?! ))*)\s*", needs="#")
 _MARKS = "-*+•|>"
 _MARKED = pattern(rf"^[{_MARKS}\s]*(?:\[[ xX]?\])?[\s*_]*")
@@ -91,7 +91,7 @@ _TIMED_SENDER = pattern(rf"\s*[^\W\d_](?:(?!\s[-–—]\s)[^:,;]){{0,38}}?,?\s+[
 _ADDRESS = pattern(r"<[^<>\s]*@[^<>\s]*>")
 _TO = r"\s*(?:to|cc|bcc|from|an|von|para|de|cco|à|a|da|ccn|kopie|aan)\s*:\s*"
 _LABEL = pattern(_TO, re.I)
-_ADDRESSED = pattern(rf"(?:{_TO})?([^\t;|<>:]*[^\s\t,;|<>:])\s*<[^<>\s]*@[^<>\s]*>\s*[;,]?\s*", re.I, needs="@")
+_ADDRESSED = pattern(rf"(?:{_TO})?([^\t;|<>:]*[^\s\t,;|<>:])\s*<[^<>\s]*@[^<>\s]*>\s*(?:[;,]\s*)?", re.I, needs="@")
 """A name and its address alone on a line."""
 CHAT = message("roster.chat")
 _ADDRESSES = message("roster.addresses")

@@ -29,6 +29,9 @@ _ORDER = pattern(r"\x1b(?:\[[0-?]*[ -/]*[@-~]|[@-Z\\-_])", needs="\x1b")
 """What orders a terminal about (ECMA-48, control sequences): of a list copied from one, its letters are no name’s."""
 _INVISIBLE = pattern("[\u034f\ufe00-\ufe0f\U000e0100-\U000e01ef]")
 _REMOVED_CATEGORIES = frozenset({"Cc", "Cf", "Cs"})
+_FAR = " " * 200
+"""Wider is no gap between columns of a page: what looks for signs behind spaces looks from each of them."""
+_FARTHER = pattern(" {201,}")
 _NAMED = 5
 """How many removed characters a note names before it only counts them."""
 
@@ -50,14 +53,15 @@ def tidy(text: str) -> Tidied:
 def scrub(line: str) -> Tidied:
     """Clean the characters of one line and keep its tabs, which may be columns; the result is NFC."""
     if line.isascii() and line.replace("\t", "").isprintable():
-        return Tidied(line)
+        return Tidied(_FARTHER.sub(_FAR, line) if _FAR in line else line)
     notes: list[Message] = []
     spaced = _ORDER.sub("\x1b", line).removeprefix("\ufeff").translate(_SPACES)
     kept = _without_invisible(spaced, notes)
     narrow = kept.translate(_WIDE)
     if narrow != kept:
         notes.append(message("roster.full_width"))
-    return Tidied(unicodedata2.normalize("NFC", narrow.translate(_ARABIC)), tuple(notes))
+    closer = _FARTHER.sub(_FAR, narrow) if _FAR in narrow else narrow
+    return Tidied(unicodedata2.normalize("NFC", closer.translate(_ARABIC)), tuple(notes))
 
 
 def _without_invisible(text: str, notes: list[Message]) -> str:
