@@ -329,3 +329,9 @@ def test_a_title_over_four_children_who_move_is_asked_about(title: str, new: str
     text = (f"{title}\nAneta Nistor: Bären -> Füchse\nTitus Tudor: {new} -> Bären\nEmilia Dobre: {new} -> Füchse\n"
             "Jan Toma: neu")
     assert [child.practice for child in read_roster(text).children] == ["Aneta", "Titus", "Emilia", "Jan"]
+
+
+def test_a_first_line_that_is_all_aside_has_no_last_word() -> None:
+    """An opened bracket with nothing before it, over lines of the same make, ended in an error."""
+    text = " (:  - Monday\n (:  - ½ – \n (:  - ½D'Ora\n (:  (½D'Ora\n (: ½Ana-Lu"
+    assert len(read_roster(text).lines) == 5

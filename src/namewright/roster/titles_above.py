@@ -166,7 +166,7 @@ def over_asides(lines: Sequence[str]) -> Iterator[int]:
     if first + 1 in filled and (len(filled) < _MANY or not all(told[1:])):
         return
     titled = _has_a_date_behind(filled[first]) and sum(map(_has_a_date_behind, filled.values())) == 1
-    small = titled and begins_small(_words(_ASIDE.split(filled[first])[0])[-1])  # Venta de fotos – mayo
+    small = titled and begins_small((_words(_ASIDE.split(filled[first])[0]) or words)[-1])  # Venta de fotos – mayo
     ends = [begins_small((_words(_LEADER.split(_ASIDE.split(text)[0])[0]) or words)[-1]) for text in filled.values()]
     phrase = ends[0] and not any(ends[1:]) and len(words) > _PAIR  # Gita al museo
     last = _words(filled[first])[-1]
