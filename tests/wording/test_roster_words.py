@@ -59,6 +59,8 @@ LISTS = (
     "Xeno Yara\nWren Rook\nMia Chen\n\nStaff\nQuill Vexil\nQuix Quorra",
     "Xeno Yara\nWren Rook\nMia Chen\n\nLeavers\nQuill Vexil",
     "Xeno Yara -> Owls\nWren Rook -> moved away\nMia Chen -> Foxes\nLeo Park -> Owls",
+    "Quill Yara\nXeno absent today\n8:25\n\nRosa Rook\nAbsence: Wren\n8:40\n\nVexil Quix\nAbsence: Mia\n8:42",
+    "8:25  Quill Yara  Leo Yara qqq\n8:40  Rosa Rook  Mia Rook qqq\n8:42  Vexil Quix  Anna Quix qqqq",
     '[{"given": "Xeno", "family": "Yara"}, {"given": "Wren", "family": "Rook"}]',
 )
 

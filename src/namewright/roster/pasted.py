@@ -95,6 +95,8 @@ _ADDRESSED = pattern(rf"(?:{_TO})?([^\t;|<>:]*[^\s\t,;|<>:])\s*<[^<>\s]*@[^<>\s]
 """A name and its address alone on a line."""
 CHAT = message("roster.chat")
 _ADDRESSES = message("roster.addresses")
+PAIRED = message("roster.two_beside")
+"""Of a line of two names of which nothing tells who is the child: it is asked about as it is, and nothing else."""
 _SPLIT = message("roster.split")
 _WEB_PAGE = message("roster.from_web_page")
 

@@ -35,6 +35,8 @@ from namewright.roster.vocabulary import NAME_ROLES, OTHER_PEOPLE, TITLES, fold
 _LABELLED = pattern(
     r"\s*(?:[-–—*•·◦▪>]\s*)?([^\W\d_][^:,;\d]{0,39}?(?:\s\d)?)(?:\s?:|\s+[-–—=](?=\s))(?:\s+(\S.*)|\s*)", needs=":-–—=")
 _SET_IN = pattern(r"(?:\s+(?:[-–—*•·◦▪>]\s*|[a-z\d]{1,2}[.)]\s+)?|[-–—*•·◦▪>]\s*)(\S.*)")
+_TIME = pattern(r"\d{1,2}[:.h]\d\d(?:\s?(?:Uhr|h|[AaPp]\.?[Mm]\.?))?")
+"""What stands behind one name alone, as when a child came: ``Mira – 9:26``."""
 _SAID = message("roster.said_below")
 _FEW, _OFTEN = 2, 3  # names under which a label stands
 _HALF, _MOSTLY, _NEARLY_ALL = 0.5, 0.6, 0.8
@@ -99,6 +101,7 @@ def _labelled_below(texts: Sequence[str]) -> list[_Block]:
              and (not match[1][-1].isdigit() or _is_of_others(fold(match[1])))}
     found |= {at: _Said("", text.strip()) for at, text in enumerate(texts) if at + 1 in found and is_of_figures(text)}
     counts = Counter(said.label for said in found.values())
+    found = {at: said for at, said in found.items() if counts[said.label] > 1 or not _TIME.fullmatch(said.words)}
     blocks = list(_blocks(texts, {at: said for at, said in found.items()
                                   if counts[said.label] > 1 or not _may_be_whole(texts[at])}))
     again = _come_again(blocks)

@@ -54,7 +54,7 @@ from namewright.roster.names_beside import from_names_beside
 from namewright.roster.page_heads import without_page_heads
 from namewright.roster.parents_of import from_parents_of
 from namewright.roster.passed_on import from_passed_on
-from namewright.roster.pasted import Line
+from namewright.roster.pasted import PAIRED, Line
 from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside
 from namewright.roster.said_below import without_said_below
@@ -85,6 +85,8 @@ def through(steps: Sequence[Step], lines: list[Line]) -> tuple[list[Line], list[
     asides: list[Aside] = []
     text = _whole(lines)
     for step in steps:
+        if any(PAIRED in line.notes for line in lines):
+            break
         if step.needs and not any(sign in text for sign in step.needs):
             continue
         taken = step.take(lines)

@@ -44,10 +44,11 @@ from namewright.roster.lone_rows import lone_rows
 from namewright.roster.marks import with_brackets, without_marks, without_months, without_pronouns, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
-from namewright.roster.pasted import Line, unwrapped
+from namewright.roster.pasted import PAIRED, Line, unwrapped
 from namewright.roster.prose import Aside, with_sentences, without_sentences
 from namewright.roster.records import from_records
 from namewright.roster.reports import from_reports
+from namewright.roster.said_behind import without_said_behind
 from namewright.roster.seats import from_seats
 from namewright.roster.several import several_in_group
 from namewright.roster.shares import share
@@ -60,6 +61,7 @@ from namewright.roster.under_letters import from_alphabet
 from namewright.roster.unlike import Unlike, month_rows, perhaps_unlike, unlike_lines
 from namewright.roster.vocabulary import GROUPS, NAME_ROLES, Role, fold
 from namewright.roster.waiting import from_waiting_lists
+from namewright.roster.who_writes import from_doings_and_mails
 from namewright.store import keeps_names
 
 _MAX_ROUNDS = 3
@@ -85,10 +87,9 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     if found is None:
         found, asides = from_a_log(lines) or (None, asides)
     if found is None:
-        bare, comments = from_reports(unwrapped(lines), lines)
-        bare, senders = from_blocks(bare)
-        found, inside = through(AS_PASTED, from_a_chat(bare, lines))
-        asides = [*comments, *senders, *inside]
+        found, asides = _without_writers(unwrapped(lines), lines)
+        found, inside = through(AS_PASTED, found)
+        asides += inside
     found, about = through(BEFORE_COLUMNS, found)
     found, told = _without_asides(found)
     asides = sorted([*asides, *about, *told], key=lambda aside: aside.line.origin)
@@ -110,6 +111,18 @@ def unfold(lines: Sequence[str], columns: str = "") -> Unfolded:
     return _with_asides(unfolded, asides) if asides else unfolded
 
 
+def _without_writers(bare: list[Line], lines: Sequence[str]) -> tuple[list[Line], list[Aside]]:
+    """Return the lines without who writes, pays or does what they tell, in mails, logs, reports and chats."""
+    found, doers = from_doings_and_mails(bare, lines)
+    if doers or found != bare:
+        return found, doers
+    if (noted := without_said_behind(bare)) != bare:
+        return noted, []
+    bare, comments = from_reports(bare, lines)
+    bare, senders = from_blocks(bare)
+    return from_a_chat(bare, lines), [*comments, *senders]
+
+
 def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the lines that may be children, and what is told of those taken out; a table keeps all of its own."""
     table = _laid_out(lines)
@@ -122,7 +135,11 @@ def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
 
 def _put_in_lines(lines: list[Line], columns: str) -> list[Line]:
     """Put children one below another who stand behind dates and labels, in columns, forms, plans and calendars."""
-    found = from_stacked_columns(from_labelled_groups(from_dated_lines(from_alphabet(without_months(lines)))))
+    paired = any(PAIRED in line.notes for line in lines)
+    if paired and not columns:
+        return lines
+    found = [_unasked(line) for line in lines] if paired else from_stacked_columns(
+        from_labelled_groups(from_dated_lines(from_alphabet(without_months(lines)))))
     if columns:
         found = _titled(found, titles_for(columns))
     else:
@@ -203,7 +220,14 @@ _lay_out_lately = keeps_names(4)(lay_out)
 def _laid_out(found: Sequence[Line]) -> Table:
     """Lay lines out; what came of a list on a screen is kept, for mostly it is asked for again at once."""
     lines = tuple([line.text for line in found])
+    if any(PAIRED in line.notes for line in found):
+        rows = (Row(at, 1, tuple(split_cells(text, "\t") or (text,))) for at, text in enumerate(lines))
+        return Table("\t", tuple(rows), None, (Role.FULL, Role.OTHER), doubt=(0, 1))
     return doubted(lay_out(lines) if len(lines) > _LINES_KEPT else _lay_out_lately(lines))
+
+
+def _unasked(line: Line) -> Line:
+    return line._replace(notes=tuple(note for note in line.notes if note != PAIRED))
 
 
 def _titled(found: list[Line], titles: Sequence[str]) -> list[Line]:
