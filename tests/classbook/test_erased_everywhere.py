@@ -137,7 +137,8 @@ def test_a_sister_s_name_beside_a_child_s_own_takes_nothing_of_it(home: Path, te
 def test_what_is_left_of_a_line_about_the_child_is_nobody(home: Path, told: str, everywhere: bool) -> None:
     """Without the name, the rest of a line in a list that is kept whole was read as a child called Leavers."""
     with Classbook.open(home / "class.db") as book:
-        book.update_roster(f"Given,Family\nZaphréa,Quorndike\nOdo,Vost\nMira,Quill\nTilo,Reed\n{told}\n", whole=True)
+        text = f"Given,Family\nZaphréa,Quorndike\nOdo,Vost\nMira,Quill\nTilo,Reed\n{told}\n"
+        book.update_roster(NewList(text, whole=True))
         child, *others = book.children()
         assert child.child.practice == "Zaphréa"
         book.erase([child.id], also=[trace.key for trace in book.traces([child.id])] if everywhere else ())
@@ -150,7 +151,7 @@ def test_what_is_left_of_a_line_about_the_child_is_nobody(home: Path, told: str,
 def test_a_title_is_nobody_when_fewer_stand_below(home: Path, text: str) -> None:
     """What the lines below said of a title they said together: without one of them it was read as a child."""
     with Classbook.open(home / "class.db") as book:
-        book.update_roster(text, whole=True)
+        book.update_roster(NewList(text, whole=True))
         book.erase([book.children()[0].id])
         assert [one.child.label for one in book.children()] == ["Odo", "Mira"]
 

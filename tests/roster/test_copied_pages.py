@@ -70,4 +70,4 @@ def test_initials_of_a_script_without_capitals_are_said_of_the_name() -> None:
         f"{two}\n{name}\nk60{at}@school.example\nEdit · Remove" for at, (two, name) in enumerate(names.items()))
     roster = read_roster(text)
     assert [child.practice for child in roster.children] == ["拓真", "Ryohei", "ミツル", "太一"]
-    assert roster.lines[0].outcome is Outcome.LEFT_OUT
+    assert roster.lines[0].outcome is Outcome.HEADING

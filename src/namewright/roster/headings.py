@@ -413,7 +413,7 @@ def _is_a_coloured_room(text: str) -> bool:
     folded = {*map(fold, words)}
     if folded.isdisjoint(CLASS_OPENINGS | PLACES) or folded.isdisjoint(COLOURS | COLOUR_FORMS):
         return False
-    return words[1].islower() or not (is_given(words[0]) and is_family(words[1]))
+    return words[1].islower() or not all(map(is_known, words))
 
 
 def _names_a_class(words: list[str]) -> bool:

@@ -84,10 +84,10 @@ def through(steps: Sequence[Step], lines: list[Line]) -> tuple[list[Line], list[
     """Return what is left of the lines behind all steps, and what these took out, in their order."""
     asides: list[Aside] = []
     text = _whole(lines)
+    if any(PAIRED in line.notes for line in lines):
+        return lines, asides
     for step in steps:
-        if any(PAIRED in line.notes for line in lines):
-            break
-        if step.needs and not any(sign in text for sign in step.needs):
+        if step.needs and not any(map(text.__contains__, step.needs)):
             continue
         taken = step.take(lines)
         found, told = taken if isinstance(taken, tuple) else (taken, [])

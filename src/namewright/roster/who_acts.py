@@ -24,10 +24,10 @@ from namewright.roster.phrases import Phrase, has_further_capitals, phrase
 from namewright.roster.prose import Aside
 from namewright.roster.rows import ONE_EACH
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import fold
+from namewright.roster.vocabulary import DATES, fold
 
 _SMALL = pattern(r"\S\s+[a-zß-ÿ]")
-_OWN = message("roster.beside_child")
+_OWN = message("roster.who_did")
 _SIGN = pattern(r"[:,;/–—→=&+]|\s[(\[]")
 _FEWEST, _LONGEST, _MOST_WORDS, _MOST_ABOVE = 3, 300, 5, 3
 _SOME, _FEW, _MOSTLY, _NEARLY_ALL = 0.3, 0.4, 0.6, 0.8
@@ -51,9 +51,21 @@ def from_doings(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     if len(pairs) < max(_FEWEST, _MOSTLY * len(filled)) or min(pairs) > filled[min(_MOST_ABOVE, len(filled) - 1)]:
         return lines, []
     doings = _doings(pairs)
-    if doings is None:
+    asked = share(map(_is_a_keepers, pairs.values())) < _SOME
+    if doings is None or (asked and not _may_act(_actors(doings))):
         return lines, []
-    return _made(lines, said, doings, min(pairs), asked=share(map(_is_a_keepers, pairs.values())) < _SOME)
+    return _made(lines, said, doings, min(pairs), asked=asked)
+
+
+def _may_act(actors: set[str]) -> bool:
+    """Say whether those who come again may be people: one word that is no known name is of each line: ``I``, ``Parc``."""
+    people = {name for name in actors if name.strip(".") not in DATES}
+    return len(people) > 1 or any(" " in name or is_given(name) for name in people)
+
+
+def _actors(doings: dict[int, _Doing]) -> set[str]:
+    return {fold(run.name) for each in doings.values() for to, run in enumerate(each.said.runs)
+            if to != each.child and each.child >= 0}
 
 
 def _doing(text: str) -> str:
@@ -103,8 +115,7 @@ def _has(said: Phrase, stems: Sequence[str]) -> bool:
 def _made(lines: Sequence[Line], said: dict[int, Phrase], doings: dict[int, _Doing], first: int, *, asked: bool
           ) -> tuple[list[Line], list[Aside]]:
     found, told = list[Line](), list[Aside]()
-    actors = {fold(run.name) for each in doings.values() for to, run in enumerate(each.said.runs) if to != each.child
-              and each.child >= 0}
+    actors = _actors(doings)
     left = _left(doings)
     for at, line in enumerate(lines):
         doing = doings.get(at) or _lone(said.get(at), actors)

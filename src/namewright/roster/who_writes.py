@@ -35,7 +35,7 @@ from namewright.roster.shares import share
 from namewright.roster.vocabulary import AND_WORDS, ATTENDANCE, LATE, NAME_ROLES, TITLES, fold
 from namewright.roster.who_acts import from_doings
 
-_BESIDE = message("roster.beside_child")
+_BESIDE = message("roster.who_did")
 _SAYS = ABOUT | CARE | DAY_WORDS | ATTENDANCE | LATE
 _OF = frozenset(("von", "da", "dal", "van"))
 _FAMILY = frozenset(("fam", "familie", "family", "familia", "famille", "famiglia", "&", "+"))

@@ -19,6 +19,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.free_text import SEVERAL
 from namewright.roster.heading_words import ARTICLES, CHILDREN, HEADING_WORDS, LEVELS, OPENERS, TODAY
+from namewright.roster.headings import heading_reason
 from namewright.roster.known import is_given, is_given_alone
 from namewright.roster.names_in_text import EDGES, bare_word, names_in
 from namewright.roster.pasted import Line
@@ -100,13 +101,15 @@ def _blocks(run: Sequence[str]) -> Iterator[tuple[int, int]]:
 
 
 def _is_closed(left: str, right: str) -> bool:
-    """Say whether a line ends before the next: its sentence ends, or this has a sign or a label of its own."""
+    """Say whether a line ends before the next: its sentence ends, or this has a sign or a label of its own or is an adult's."""
     opening = right.strip()
     if _OPENS_ON.match(opening):
         return False
     label = _LABEL.match(opening) and not _is_of_a_sentence(left.split()[-1])
     sign = strip_numbering(right) != opening and not (opening[0] in _SIGNS and f" {opening[0]} " in left)
-    return sign or bool(label or _ENDED.search(left))
+    reason = heading_reason(right)
+    signed = reason is not None and reason.key == "roster.adult"  # Teacher, room 2
+    return sign or signed or bool(label or _ENDED.search(left))
 
 
 def is_full(left: str, right: str, width: int) -> bool:
