@@ -309,8 +309,8 @@ def _is_said_in_class(words: str) -> bool:
     """Say whether a title is over the name that is used at school: ``Name in der Schule``, ``Called in class``."""
     parts = set(_BETWEEN_PARTS.sub(" ", words).split()) - ABOUT_THE_CHILD - _BEING
     called = parts & (GIVEN_WORDS | BE_CALLED | _CALLED)
-    return bool(called) and "(" not in words and not WHERE_CALLED.isdisjoint(parts) and not WITHIN.isdisjoint(words.split()) and (
-        parts <= called | WHERE_CALLED | WITHIN)
+    within = not WITHIN.isdisjoint(words.split()) and "(" not in words  # Name (wie in der Schule) is a whole one
+    return bool(called) and within and not WHERE_CALLED.isdisjoint(parts) and parts <= called | WHERE_CALLED | WITHIN
 
 
 def _asks_what_called(words: str) -> bool:

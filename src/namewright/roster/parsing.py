@@ -29,6 +29,7 @@ from namewright.roster.own_tables import own_table
 from namewright.roster.pasted import Line
 from namewright.roster.row_drafts import Draft, draft_rows, note_repeats, one_of_each, settled
 from namewright.roster.rows import ONE_EACH, Entry
+from namewright.roster.run_together import asked_together
 from namewright.roster.sources import decode, read_bytes
 from namewright.roster.tidy import Tidied, scrub
 from namewright.roster.two_named import Two, answered, question, two_on_each
@@ -115,7 +116,7 @@ def _rows(typed: tuple[str, ...], columns: str) -> _Rows:
     if not columns and (own := own_table([line.text for line in clean])):
         return _Rows(clean, lines, own.found, own.drafts, lines, own=True)
     found = unfold([line.text for line in clean], columns)
-    drafts = doubted(draft_rows(found), found, lines)
+    drafts = doubted(asked_together(draft_rows(found), found, lines), found, lines)
     return _Rows(clean, _typed(lines, clean, found.lines), found, drafts, lines, two=two_on_each(drafts, found, lines))
 
 

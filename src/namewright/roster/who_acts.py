@@ -58,7 +58,7 @@ def from_doings(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
 
 
 def _may_act(actors: set[str]) -> bool:
-    """Say whether those who come again may be people: one word that is no known name is of each line: ``I``, ``Parc``."""
+    """Say whether those who come again may be people: one unknown word may be of each line: ``I``, ``Parc``."""
     people = {name for name in actors if name.strip(".") not in DATES}
     return len(people) > 1 or any(" " in name or is_given(name) for name in people)
 

@@ -101,7 +101,7 @@ def _blocks(run: Sequence[str]) -> Iterator[tuple[int, int]]:
 
 
 def _is_closed(left: str, right: str) -> bool:
-    """Say whether a line ends before the next: its sentence ends, or this has a sign or a label of its own or is an adult's."""
+    """Say whether a line ends before the next: by its sentence, or because this has a sign, a label or an adult."""
     opening = right.strip()
     if _OPENS_ON.match(opening):
         return False
