@@ -7,8 +7,10 @@ import random
 import pytest
 
 from made_lists.people import INVENTED, TUNED, people
+from namewright.roster import parsing
 from namewright.roster.children import Outcome, RosterError
 from namewright.roster.parsing import read_roster
+from namewright.store import forget_names
 
 SINGLE = ("Kwamou", "Dilthe", "Zuthe", "Mia", "Rintov", "Lysaro", "Ava")
 WHOLE = ("Kwamou Orm", "Dilthe Pask", "Mia Vost", "Rintov Sal", "Lysaro Gund", "Ava Tarn")
@@ -68,7 +70,7 @@ def test_a_long_name_among_whole_ones_is_one_child(line: str) -> None:
 
 def test_a_group_with_a_row_of_words_holds_several() -> None:
     for label in ("Table", "Tisch", "Mesa", "Tavolo", "Groupe", "Equipa"):
-        lines = [f"{label} 1: Kwamou Dilthe Rintov", f"{label} 2: Xobrel Vemka Zuthe", f"{label} 3: Mia Leo Ava"]
+        lines = [f"{label} 1: Kwamou Dilthe Lysaro", f"{label} 2: Xobrel Vemka Zuthe", f"{label} 3: Mia Leo Ava"]
         assert len(asked("\n".join(lines))) == len(lines)
     assert not asked("Table 1: Mia Vost\nTable 2: Xobrel Vemka\nTable 3: Ava Berger")
 
@@ -97,6 +99,11 @@ def clean_list(rng: random.Random) -> tuple[str, int]:
     return "\n".join(lines), len(lines)
 
 
-def test_one_child_a_line_is_hardly_ever_asked_about() -> None:
+def test_one_child_a_line_is_hardly_ever_asked_about(monkeypatch: pytest.MonkeyPatch) -> None:
     lists = [clean_list(random.Random(f"clean {at}")) for at in range(150)]
-    assert sum(len(asked(text)) for text, _ in lists) <= 0.01 * sum(count for _, count in lists)
+    found = sum(len(asked(text)) for text, _ in lists)
+    forget_names()
+    monkeypatch.setattr(parsing, "asked_together", lambda drafts, found, typed: drafts)
+    before = sum(len(asked(text)) for text, _ in lists)
+    forget_names()
+    assert found - before <= 0.005 * sum(count for _, count in lists)
