@@ -30,6 +30,7 @@ _SIGN = pattern(r"\s*(?:[^\w\s'’‘`´ʼʻ.,:;/|&+·•()\[\]{}<\"“”„«�
 _GAP = pattern(r"\s{2,}|\t|\u2003")
 _WORD = pattern(r"[^\W\d_][^\W_]*(?:[-‐‑'’‘`ʼʻ.][^\W\d_]+)*")
 _LABEL = pattern(r"[^\w(]*([^:\t]{1,40}?)\s*:\s+(\S.*?)\s*", needs=":")
+_TWO_EACH = pattern(r"(?:(?:[^\W\d_]+ [^\W\d_]+)?\n)*")  # most lists, which are read at each letter that is typed
 _WITH = word_set("with, mit, avec, con, com, x, vs, versus, plus, sowie, und, and, et, ed, or, oder, ou")
 """Small words between two people, in six languages; ``y`` and ``e`` stand in family names as well."""
 _JOINED = frozenset(("y", "e"))
@@ -51,8 +52,8 @@ class _Line(NamedTuple):
 def asked_together(drafts: list[Draft], found: Unfolded, typed: Sequence[str]) -> list[Draft]:
     """Return the drafts, with a question for each child whose line may name several."""
     table = found.table
-    settled = table.header is not None or (table.delimiter and sum(any(row.cells) for row in table.rows) > 1)
-    if settled:
+    if table.header is not None or (table.delimiter and sum(any(row.cells) for row in table.rows) > 1) or (
+            _TWO_EACH.fullmatch("\n".join((*typed, "")))):
         return drafts
     lines = {draft.row.line: line for draft in drafts if draft.entry and (line := _line(draft, found, typed))}
     asked = {*_parted(lines), *_apart(lines), *_longer(lines), *_behind_labels(lines)}
@@ -96,9 +97,15 @@ def _across_a_sign(line: _Line) -> str:
         titled = behind and is_letter(behind[0]) and not begins_small(behind)
         if named and titled and not bold and is_letter(before[-1]):
             word = _WORD.match(behind)
-            if word and len(word[0]) > 1 and fold(word[0]) not in _NOBODY:
+            somebody = word and len(word[0]) > 1 and fold(word[0]) not in _NOBODY
+            if word and somebody and _are_alike(_words(before), _words(behind)):
                 return word[0]
     return ""
+
+
+def _are_alike(before: Sequence[str], behind: Sequence[str]) -> bool:
+    """Say whether a name each may stand before and behind a sign: no group behind a whole name, no family's alone."""
+    return lean(behind[0]) > 0 or (len(before) == len(behind) and (len(behind) > 1 or lean(behind[0]) == 0))
 
 
 def _has_a_word_between(line: _Line) -> bool:
@@ -130,7 +137,7 @@ def _are_titled(words: Sequence[str]) -> bool:
 
 
 def _are_single(lines: Mapping[int, _Line]) -> bool:
-    return len(lines) >= _FEWEST and share(len(line.words) == 1 for line in lines.values()) >= _SINGLE
+    return are_most((len(line.words) == 1 for line in lines.values()), _SINGLE, _FEWEST + 1)
 
 
 def _longer(lines: Mapping[int, _Line]) -> Iterator[int]:
