@@ -36,6 +36,10 @@ def test_a_sign_or_a_word_that_no_name_has_parts_two(sign: str) -> None:
     assert asked("\n".join(every)) == every or sign == " avec "  # which is told as a remark
 
 
+def test_so_are_three_parted() -> None:
+    assert asked("\n".join((*SINGLE, "Xobrel ~ Vemka ~ Tovian"))) == ["Xobrel ~ Vemka ~ Tovian"]
+
+
 def test_a_word_of_a_family_name_may_stand_in_one_and_parts_two_whole_ones() -> None:
     both = "Xobrel Vank y Vemka Torl"
     assert asked("\n".join((*WHOLE, both))) == [both]

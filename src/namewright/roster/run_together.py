@@ -98,7 +98,8 @@ def _across_a_sign(line: _Line) -> str:
         if named and titled and not bold and is_letter(before[-1]):
             word = _WORD.match(behind)
             somebody = word and len(word[0]) > 1 and fold(word[0]) not in _NOBODY
-            if word and somebody and _are_alike(_words(before), _words(behind)):
+            sides = _words(_SIGN.split(before)[-1]), _words(_SIGN.split(behind)[0])
+            if word and somebody and _are_alike(*sides):
                 return word[0]
     return ""
 
