@@ -32,6 +32,7 @@ _SIGNS = frozenset(("-", "–", "—", "•", "*", "·", ",", "@"))
 _ADDRESS = pattern(r"\s*[<(]?[^\s<>()]+@[^\s<>()]+[>)]?", needs="@")
 _LABEL = pattern(r"\s*([^\W\d_][^:|\t]{0,24}?)\s?:\s+(?=\S)", needs=":")
 _COMMA = pattern(r",\s+")
+_FIGURED = pattern(r"[0-9][:.,h/'-][0-9]|[0-9]\s?(?:[€$£+]|EUR|USD|CHF|GBP|zł|PLN|kr)|(?:[€$£+−]|[A-Z]{3})\s?[0-9]")
 _WEAK = (pattern(r"\s+[–—-]\s+"), pattern(r"\s?:\s+"), _COMMA)
 _FEWEST, _MOST_LINES, _LONGEST, _MOST_ABOVE = 3, 6, 300, 3
 _MOSTLY, _NEARLY_ALL, _PART = 0.6, 0.8, 6
@@ -60,7 +61,7 @@ def entries(lines: Sequence[Line]) -> list[Entry]:
     filled = [at for at, line in enumerate(lines) if any(map(str.isalnum, line.text))]
     if any(len(lines[at].text) > _LONGEST for at in filled) or len(filled) < _FEWEST:
         return []
-    dated = [at for at in filled if any(map(str.isdigit, lines[at].text)) and _has_a_time(lines[at].text)]
+    dated = [at for at in filled if _may_have_a_time(lines[at].text) and _has_a_time(lines[at].text)]
     if len(dated) < max(_FEWEST, len(filled) / _PART):
         return []
     groups = _groups(lines, filled, dated)
@@ -128,6 +129,12 @@ def _is_a_sum(word: str) -> bool:
     core = word.strip("()[],;")
     return (_SUM.fullmatch(core) is not None and any(sign in core for sign in ".,€$£+")) or (
         _SUM.fullmatch(core) is not None and not core.isdigit())
+
+
+def _may_have_a_time(text: str) -> bool:
+    """Say whether a line has figures or a sum, or one figure beside a month: the other lines are not cut."""
+    return _FIGURED.search(text) is not None or (any(map(str.isdigit, text)) and not MONTHS.isdisjoint(
+        fold(text).replace(".", " ").split()))
 
 
 def _has_a_time(text: str) -> bool:

@@ -29,7 +29,10 @@ def is_filler(reading: Reading) -> bool:
     if len(whole) < _SHORTEST:
         return False
     free = FREE_SEATS.issuperset(parts) or whole in FREE_SEATS
-    return free or _is_an_example(whole.split()) or _is_called_an_example(reading) or _is_of_titles(reading)
+    if free or _is_of_titles(reading):
+        return True
+    words = whole.split()
+    return not EXAMPLES.isdisjoint(words) and (_is_an_example(words) or _is_called_an_example(reading))
 
 
 def why_nobody(reading: Reading, others: Sequence[Reading]) -> Unlike:
@@ -46,8 +49,8 @@ def why_nobody(reading: Reading, others: Sequence[Reading]) -> Unlike:
 
 
 def _is_an_example(words: Sequence[str]) -> bool:
-    """Say whether words are those of a row that shows how to write: one for an example, and others for a child."""
-    return not EXAMPLES.isdisjoint(words) and all(word in EXAMPLES or word in CHILD_WORDS for word in words)
+    """Say whether words, one of them for an example, are those of a row that shows how to write: all else is a child."""
+    return all(word in EXAMPLES or word in CHILD_WORDS for word in words)
 
 
 def _is_called_an_example(reading: Reading) -> bool:

@@ -46,9 +46,11 @@ def is_of_birthdays(text: str) -> bool:
     """
     words = _LETTERS.findall(fold(text.replace("b-day", "bday"))) if len(text) <= _LONGEST else []
     months = [word for word in words if word in MONTH_NUMBERS]
+    if not months:
+        return False
     several = not _BIRTHDAYS.isdisjoint(words)
     one = not _OF_ONE_OR_MORE.isdisjoint(words) and not any(map(is_given, months))
-    return bool(months) and (several or one) and all(
+    return (several or one) and all(
         word in MONTH_NUMBERS or word in _BIRTHDAYS or word in _OF_ONE_OR_MORE or word in _BESIDE for word in words)
 
 

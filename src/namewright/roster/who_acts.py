@@ -27,6 +27,7 @@ from namewright.roster.shares import share
 from namewright.roster.vocabulary import DATES, fold
 
 _SMALL = pattern(r"\S\s+[a-zß-ÿ]")
+_BEFORE_A_NAME = pattern(r"\S\s+[a-zß-ÿ].*\s[^\W\d_a-zß-ÿ]")
 _OWN = message("roster.who_did")
 _SIGN = pattern(r"[:,;/–—→=&+]|\s[(\[]")
 _FEWEST, _LONGEST, _MOST_WORDS, _MOST_ABOVE = 3, 300, 5, 3
@@ -44,7 +45,8 @@ def from_doings(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
     """Return the children of a log of what somebody did to them, and its other lines; or the lines as they are."""
     filled = [at for at, line in enumerate(lines) if any(map(is_letter, line.text))]
     small = [at for at in filled if len(lines[at].text) <= _LONGEST and _SMALL.search(lines[at].text)]
-    if len(small) < max(_FEWEST, _MOSTLY * len(filled)):
+    acting = sum(_BEFORE_A_NAME.search(lines[at].text) is not None for at in small)  # most lists have none
+    if acting < max(_FEWEST, _MOSTLY * len(filled)):
         return lines, []
     said = {at: phrase(text) for at in small if (text := _doing(lines[at].text))}
     pairs = {at: each for at, each in said.items() if 1 < len(each.runs) <= _FEWEST and _is_said_in_words(each)}

@@ -32,7 +32,7 @@ from namewright.roster.phrases import Phrase, are_joined, common_words, of_runs,
 from namewright.roster.prose import Aside
 from namewright.roster.rows import ONE_EACH
 from namewright.roster.shares import share
-from namewright.roster.vocabulary import AND_WORDS, ATTENDANCE, LATE, NAME_ROLES, TITLES, fold
+from namewright.roster.vocabulary import AND_WORDS, ATTENDANCE, DATES, LATE, NAME_ROLES, TITLES, fold
 from namewright.roster.who_acts import from_doings
 
 _BESIDE = message("roster.who_did")
@@ -117,7 +117,7 @@ def _is_alone(text: str) -> bool:
     words = [word.strip(".,()") for word in text.split()]
     return 0 < len(words) <= _MOST_WORDS + 1 and is_titled(" ".join(
         word for word in words if word and fold(word) not in _BESIDE_A_NAME)) and not any(map(str.isdigit, text)) and (
-        ":" not in text)
+        ":" not in text) and not all(fold(word) in DATES for word in words)
 
 
 def _is_one(said: Phrase) -> bool:

@@ -26,6 +26,7 @@ from namewright.roster.pasted import Line
 from namewright.roster.prose import Aside
 from namewright.roster.rows import ONE_EACH
 from namewright.roster.shares import are_most, share
+from namewright.roster.unlike import is_closing
 from namewright.roster.vocabulary import AND, AND_WORDS, ANY_DAYS, MONTHS
 
 _QUOTES = pattern(r"(?:\s?>)+\s?", needs=">")
@@ -101,14 +102,14 @@ def _blocks(run: Sequence[str]) -> Iterator[tuple[int, int]]:
 
 
 def _is_closed(left: str, right: str) -> bool:
-    """Say whether a line ends before the next: by its sentence, or because this has a sign, a label or an adult."""
+    """Say whether a line ends before the next: by its sentence, or because this has a sign, a label or signs it."""
     opening = right.strip()
     if _OPENS_ON.match(opening):
         return False
     label = _LABEL.match(opening) and not _is_of_a_sentence(left.split()[-1])
     sign = strip_numbering(right) != opening and not (opening[0] in _SIGNS and f" {opening[0]} " in left)
     reason = heading_reason(right)
-    signed = reason is not None and reason.key == "roster.adult"  # Teacher, room 2
+    signed = (reason is not None and reason.key == "roster.adult") or is_closing(right)  # Teacher, room 2
     return sign or signed or bool(label or _ENDED.search(left))
 
 
