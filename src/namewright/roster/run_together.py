@@ -23,6 +23,7 @@ from namewright.roster.known import ends_as_family, is_double, is_family, is_giv
 from namewright.roster.row_drafts import Draft
 from namewright.roster.rows import ONE_EACH
 from namewright.roster.shares import are_most, share
+from namewright.roster.struck import struck_off
 from namewright.roster.unfolding import Unfolded
 from namewright.roster.vocabulary import GROUPS, TITLES, fold, word_set
 
@@ -65,7 +66,7 @@ def _line(draft: Draft, found: Unfolded, typed: Sequence[str]) -> _Line | None:
     if draft.entry is None:
         return None
     line = found.lines[draft.row.line]
-    text = BRACKETS.sub(" ", strip_numbering(line.text)).strip()
+    text = BRACKETS.sub(" ", strip_numbering(struck_off(line.text).text)).strip()
     middle = [str(word) for note in (*draft.notes, *draft.entry.notes) for _, word in note.fields
               if note.key in ("roster.middle", "roster.read_with_middle")]
     names = frozenset(_words(" ".join((*draft.entry.reading[:3], *middle))))
