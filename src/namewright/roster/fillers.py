@@ -49,7 +49,7 @@ def why_nobody(reading: Reading, others: Sequence[Reading]) -> Unlike:
 
 
 def _is_an_example(words: Sequence[str]) -> bool:
-    """Say whether words, one of them for an example, are those of a row that shows how to write: all else is a child."""
+    """Say whether words, one of them for an example, are those of a row that shows how to write."""
     return all(word in EXAMPLES or word in CHILD_WORDS for word in words)
 
 

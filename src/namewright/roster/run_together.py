@@ -83,8 +83,7 @@ def _parted(lines: Mapping[int, _Line]) -> Iterator[int]:
     """Yield the lines in whose name a sign stands, or a word, that no name has: ``Mira ~ Leo``, ``Mira mit Leo``."""
     opening = {line.words[:1] for line in lines.values()}
     for at, line in lines.items():
-        plain = line.text.replace(" ", "").isalpha() or "~~" in line.text  # a word is struck off
-        signed = "" if plain else _across_a_sign(line)
+        signed = "" if line.text.replace(" ", "").isalpha() else _across_a_sign(line)
         merged = signed and fold(signed) in line.names and (signed,) not in opening  # else somebody has a line anyway
         if merged or _has_a_word_between(line):
             yield at
