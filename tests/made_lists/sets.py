@@ -1,8 +1,7 @@
 """The sets of shapes by the names that the benches call them.
 
-All sets but two are open: `winter` and `desk` since `porch` and `pocket` came, `pocket` since the reader is mended by
-its lists, too. `attic` and `vault` are kept shut: the reader is not mended by their lists, and nobody who mends it
-looks at them. How all were read at first sight is told in DEVELOPERS.md.
+All sets but one are open. `vault` is kept shut: the reader is not mended by its lists, and nobody who mends it looks
+at them. How all were read at first sight is told in DEVELOPERS.md.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Shapes of list from inboxes, walls and notes of the day; kept shut: the reader is not mended by them."""
+"""Shapes of list from inboxes, walls and notes of the day, opened long after the reader had first met them."""
 
 from __future__ import annotations
 
