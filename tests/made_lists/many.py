@@ -18,7 +18,7 @@ from namewright.roster.vocabulary import fold
 
 _READ = (
     "tuned", "held", "fresh", "late", "further", "last", "apart", "back", "open", "seen", "spring", "kept", "unseen",
-    "summer", "office", "autumn", "winter", "desk", "porch", "pocket", "cellar", "loft", "attic")
+    "summer", "office", "autumn", "winter", "desk", "porch", "pocket", "cellar", "loft")
 SHAPES = {f"{of} {name}": shape for of in _READ for name, shape in SETS[of].SHAPES.items()}
 _NAMES = sorted(SHAPES)
 _PLACES = (*TUNED, *HELD, *FURTHER, *(INVENTED,) * 7)
