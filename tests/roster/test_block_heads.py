@@ -161,3 +161,13 @@ def test_the_only_child_of_a_first_month_right_below_the_title_is_a_child(months
     text = "Wall\n" + "\n\n".join(f"{month}\n{at + 3} {name}" for at, (month, name) in enumerate(
         zip(months, names, strict=True)))
     assert [f"{child.given} {child.family}" for child in read_roster(text).children][-5:] == list(names)
+
+
+@pytest.mark.parametrize(("nobody", "months"), [
+    ("nessuno", ("gennaio", "febbraio", "marzo", "aprile", "maggio", "giugno")),
+    ("none", ("January", "February", "March", "April", "May", "June"))])
+def test_a_month_without_a_birthday_hides_no_child_of_the_first(nobody: str, months: tuple[str, ...]) -> None:
+    names = ("Gorhá", nobody, "Yeitrais", "Thuska", nobody, "Belguin")
+    text = "Wall\n" + "\n\n".join(f"{month}\n{name if name == nobody else f'{at + 3} {name}'}" for at, (month, name)
+                                   in enumerate(zip(months, names, strict=True)))
+    assert [child.practice for child in read_roster(text).children] == [name for name in names if name != nobody]

@@ -52,7 +52,7 @@ HEADINGS = [
     ("Guardar   Cancelar", "in Spanish and Portuguese"), ("Enregistrer   Annuler", "in French"),
     ("Home   Classi   Presenze   Messaggi 3", "a menu"), ("Showing 1–5 of 5", "how many are shown"),
     ("1–5 von 5 Einträgen", "the same in German"), ("Mostrando 1–5 de 5 resultados", "the same in Spanish"),
-    ("Roter Tisch", "a table in a colour"), ("GRÜNE GRUPPE", "a group in capitals"),
+    ("Alle Kinder", "all of them, by a word that is a name too"), ("Roter Tisch", "a table in a colour"), ("GRÜNE GRUPPE", "a group in capitals"),
     ("Red Table 2", "the second table"),
     ("Mesa roja", "a table in Spanish"), ("Équipe Verte", "a team in French"), ("Tavolo rosso", "a table in Italian"),
     ("Mesa vermelha", "a table in Portuguese"),

@@ -18,7 +18,7 @@ from namewright.patterns import pattern
 from namewright.roster.beside import strip_numbering
 from namewright.roster.capitals import is_loud
 from namewright.roster.group_names import kinds_of
-from namewright.roster.heading_words import COLOURS
+from namewright.roster.heading_words import COLOURS, NOBODY
 from namewright.roster.known import is_given, is_known, opens_with_given
 from namewright.roster.shares import given_share, share
 from namewright.roster.vocabulary import MONTH_NUMBERS, fold
@@ -180,7 +180,7 @@ def _months(filled: Mapping[int, str], openers: frozenset[int]) -> list[int]:
     others = [text for at, text in filled.items() if at not in found]
     opening = [at for at in found if at in openers or at - 1 in found]
     loud = [at for at in found if is_loud(filled[at])]
-    told = share(any(map(str.isdigit, text)) for text in others) >= _MOSTLY
+    told = share(any(map(str.isdigit, text)) for text in others if fold(text.strip()) not in NOBODY) >= _MOSTLY
     quiet = share(not is_loud(text) for text in others) >= _MOSTLY
     every = (list(found), _FEW) if told else (opening, _MANY)  # over days the first may stand right below the title
     for some, least in ((loud, _FEW if quiet else _MANY), every, (opening, _FEW if told else _MANY),

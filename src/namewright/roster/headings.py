@@ -421,6 +421,8 @@ def _names_a_class(words: list[str]) -> bool:
     owned = len(words) > 1 and words[-2].endswith(("'s", "’s", "s'", "s’"))
     if last in ("class", "roster", "students", "kindergarten") and owned:
         return True
+    if first == "alle" and last in CHILDREN:  # Alle Kinder; as a name it has a family behind it
+        return True
     if first == "the" and last in ("class", "room", "group"):
         return True
     of = ("list", "of", "roster", "de", "di", "der")
