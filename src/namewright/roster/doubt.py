@@ -19,20 +19,17 @@ from namewright.roster.beside import is_word_about, strip_numbering
 from namewright.roster.care_words import CARE
 from namewright.roster.children import Outcome
 from namewright.roster.day_words import DAY_WORDS
-from namewright.roster.free_text import SEVERAL
 from namewright.roster.heading_words import COLOURS, HEADING_WORDS, JOBS, LEVELS, PLACES
 from namewright.roster.kin import GROWN_UPS
 from namewright.roster.known import is_given, lean
 from namewright.roster.names_in_text import BRACKETS
 from namewright.roster.pasted import CHAT, Line
 from namewright.roster.row_drafts import Draft
-from namewright.roster.rows import ONE_EACH
 from namewright.roster.shares import are_most
 from namewright.roster.unfolding import Unfolded
 from namewright.roster.vocabulary import (
-    ANY_DAYS,
+    DATES,
     GROUPS,
-    MONTHS,
     STATES,
     STREETS,
     TITLES,
@@ -49,7 +46,7 @@ _LONG_NAME = 4  # words
 _PARTICLE = 4  # letters
 _MOST, _LARGEST = 3, 8  # people and lines in a block
 _TOLD = GROWN_UPS | TITLES
-_NOBODY = (ANY_DAYS | MONTHS | COLOURS | HEADING_WORDS | JOBS | LEVELS | PLACES | CARE | DAY_WORDS | STATES | GROUPS
+_NOBODY = (DATES | COLOURS | HEADING_WORDS | JOBS | LEVELS | PLACES | CARE | DAY_WORDS | STATES | GROUPS
            | STREETS)
 _PLAIN = pattern(r"(?:(?:[^\W\d_]+(?: [^\W\d_]+){0,3})?\n)*")  # lines with no more than a name has, as in most lists
 _WORD = pattern(r"[^\W_][\w’'-]*")
@@ -84,8 +81,8 @@ def doubted(drafts: list[Draft], found: Unfolded, typed: Sequence[str]) -> list[
         asked = {at for at, of in made.items() if not _is_whole(of, typed[at])}
     else:
         return drafts
-    return [Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
-            if draft.entry and found.lines[draft.row.line].origin in asked else draft for draft in drafts]
+    return [draft.asked_for_each() if draft.entry and found.lines[draft.row.line].origin in asked else draft
+            for draft in drafts]
 
 
 def _made(drafts: Sequence[Draft], found: Unfolded, typed: Sequence[str]) -> dict[int, _Made]:

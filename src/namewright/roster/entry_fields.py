@@ -19,7 +19,7 @@ from namewright.roster.date_lines import IN_FIGURES
 from namewright.roster.heading_words import TODAY
 from namewright.roster.pasted import Line
 from namewright.roster.shares import are_most
-from namewright.roster.vocabulary import ANY_DAYS, ATTENDANCE, MONTHS, fold
+from namewright.roster.vocabulary import ATTENDANCE, DATES, MONTHS, fold
 
 _CELLS = pattern(r"\s*[\t;|]\s*|\s+·\s+|\s{2,}")
 _CLOCK = pattern(r"[0-9]{1,2}[:.h][0-9]{2}(?:[:.][0-9]{2})?(?:h|[ap]\.?m\.?)?", re.IGNORECASE)
@@ -118,10 +118,10 @@ def _is_of_a_time(word: str, words: Sequence[str], at: int) -> bool:
         plain = core.rstrip(":")
         beside = [fold(words[to]).strip("()[],") for to in (at - 1, at + 1) if 0 <= to < len(words)]
         return bool(IN_FIGURES.fullmatch(plain) or _CLOCK.fullmatch(plain) or _is_a_sum(plain)) or (
-            _COUNT.fullmatch(plain) is not None and any(each in MONTHS or each in ANY_DAYS for each in beside))
+            _COUNT.fullmatch(plain) is not None and any(each in DATES for each in beside))
     folded = fold(core)
     return not core or folded in _SIGNS | _MONEY | _HOURS or word in _SIGNS or (
-        (folded in MONTHS or folded in ANY_DAYS or folded in TODAY) and any(
+        (folded in DATES or folded in TODAY) and any(
             any(map(str.isdigit, each)) for each in words[at + 1 : at + 3]))
 
 

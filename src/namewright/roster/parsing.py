@@ -128,8 +128,7 @@ def _answered(asked: _Rows, parts: Sequence[Line]) -> _Rows:
     found = unfold(texts)
     placed = [line._replace(origin=parts[line.origin].origin, notes=(*parts[line.origin].notes, *line.notes))
               for line in found.lines]
-    drafts = [Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
-              if draft.entry and placed[draft.row.line].origin in still else draft
+    drafts = [draft.asked_for_each() if draft.entry and placed[draft.row.line].origin in still else draft
               for draft in doubted(draft_rows(found), found, texts)]
     return _Rows(asked.clean, _typed(asked.lines, asked.clean, placed), found._replace(lines=placed), drafts,
                  asked.lines)

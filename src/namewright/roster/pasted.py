@@ -101,6 +101,11 @@ _SPLIT = message("roster.split")
 _WEB_PAGE = message("roster.from_web_page")
 
 
+def are_paired(lines: Sequence[Line]) -> bool:
+    """Say whether lines stand as such pairs, which no rule takes apart before it is answered."""
+    return any(PAIRED in line.notes for line in lines)
+
+
 def unwrapped(lines: Sequence[str]) -> list[Line]:
     """Return the lines without what a web page, a chat or an address line puts about names."""
     if any("<" in line for line in lines) and _BLOCK.search(text := "\n".join(lines)) and len(text) <= _MAX_HTML:

@@ -20,7 +20,7 @@ from namewright.roster.care_words import CARE
 from namewright.roster.day_words import DAY_WORDS
 from namewright.roster.heading_words import HEADING_WORDS
 from namewright.roster.known import is_given, is_known
-from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, ATTENDANCE, MONTHS, fold
+from namewright.roster.vocabulary import AND_WORDS, ATTENDANCE, DATES, fold
 
 _WORD = pattern(r"\S+")
 _EDGES = ".,;:!?()[]{}<>\"“”„«»‹›*"
@@ -50,6 +50,14 @@ class Phrase(NamedTuple):
     def rest(self) -> str:
         """Return the words of the frame alone."""
         return self.frame.replace("{}", " ")
+
+    @property
+    def left(self) -> str:
+        """Return the phrase as it is written, without the names."""
+        text = self.text
+        for run in reversed(self.runs):
+            text = f"{text[: run.start]} {text[run.end :]}"
+        return text
 
     @property
     def before(self) -> tuple[str, ...]:
@@ -100,10 +108,7 @@ def are_joined(found: Phrase) -> bool:
 
 def has_further_capitals(found: Phrase) -> bool:
     """Say whether another word than those of its names begins with a capital: it may be somebody unknown."""
-    text = found.text
-    for run in reversed(found.runs):
-        text = f"{text[: run.start]} {text[run.end :]}"
-    return any(is_letter(core[0]) and not begins_small(core) for word in text.split() if (core := _core(word)))
+    return any(is_letter(core[0]) and not begins_small(core) for word in found.left.split() if (core := _core(word)))
 
 
 def _core(word: str) -> str:
@@ -117,7 +122,7 @@ def _is_name(word: str, following: str, common: Collection[str]) -> bool:
     if not bare or not is_letter(bare[0]) or begins_small(bare) or any(map(str.isdigit, bare)):
         return False
     folded = fold(bare)
-    if any(map(str.isdigit, following)) and (folded in ANY_DAYS or folded in MONTHS):
+    if any(map(str.isdigit, following)) and folded in DATES:
         return False
     if folded in common or (fold(core) in common):
         return False

@@ -63,6 +63,10 @@ class Draft(NamedTuple):
     notes: tuple[Message, ...] = ()
     of: int | None = None
 
+    def asked_for_each(self) -> Draft:
+        """Return the row with the question whether several children stand on it."""
+        return Draft(self.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
+
 
 def draft_rows(found: Unfolded) -> list[Draft]:
     """Return what became of every row, whichever part of a name is practised."""
@@ -210,7 +214,7 @@ def _doubted(draft: Draft, found: Unfolded) -> Draft:
         return draft
     signs = not text.replace(" ", "").isalpha()  # most lines have none, and are read at each letter that is typed
     if signs and (_COUNTED_INSIDE.search(text) or _holds_a_group(text)):
-        return Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH))
+        return draft.asked_for_each()
     said = not found.table.delimiter and CHAT not in line.notes and _is_said(text)
     nobody = said or (signs and _tells_initials(text)) or is_nobody(draft.entry.reading)
     return Draft(draft.row, Outcome.LEFT_OUT, notes=perhaps_unlike(text).notes) if nobody else draft
@@ -252,8 +256,7 @@ def _without_merged(drafts: list[Draft], found: Unfolded) -> list[Draft]:
              if draft.row.line in made or draft.outcome is Outcome.HEADING}  # who has no name yet is asked about
     texts = {at: text for at, text in texts.items() if at in made or not heads_many_adults(text)}
     merged = lines_of_others(texts, made, by_comma=found.judge.habits.family_by_comma)
-    return [Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH)) if draft.row.line in merged else draft
-            for draft in drafts]
+    return [draft.asked_for_each() if draft.row.line in merged else draft for draft in drafts]
 
 
 def _draft_row(row: Row, table: Table, unfolded: Unfolded) -> Draft:

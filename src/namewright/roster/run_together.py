@@ -15,13 +15,10 @@ from namewright.names.clusters import is_letter
 from namewright.names.particles import PARTICLES
 from namewright.patterns import pattern
 from namewright.roster.beside import is_word_about, strip_numbering
-from namewright.roster.children import Outcome
 from namewright.roster.commas import BRACKETS
-from namewright.roster.free_text import SEVERAL
 from namewright.roster.kin import GROWN_UPS
 from namewright.roster.known import ends_as_family, is_double, is_family, is_given, lean
 from namewright.roster.row_drafts import Draft
-from namewright.roster.rows import ONE_EACH
 from namewright.roster.shares import are_most, share
 from namewright.roster.struck import struck_off
 from namewright.roster.unfolding import Unfolded
@@ -58,8 +55,7 @@ def asked_together(drafts: list[Draft], found: Unfolded, typed: Sequence[str]) -
         return drafts
     lines = {draft.row.line: line for draft in drafts if draft.entry and (line := _line(draft, found, typed))}
     asked = {*_parted(lines), *_apart(lines), *_longer(lines), *_behind_labels(lines)}
-    return [Draft(draft.row, Outcome.LEFT_OUT, notes=(SEVERAL, ONE_EACH)) if draft.row.line in asked else draft
-            for draft in drafts] if asked else drafts
+    return [draft.asked_for_each() if draft.row.line in asked else draft for draft in drafts] if asked else drafts
 
 
 def _line(draft: Draft, found: Unfolded, typed: Sequence[str]) -> _Line | None:

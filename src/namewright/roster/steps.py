@@ -54,7 +54,7 @@ from namewright.roster.names_beside import from_names_beside
 from namewright.roster.page_heads import without_page_heads
 from namewright.roster.parents_of import from_parents_of
 from namewright.roster.passed_on import from_passed_on
-from namewright.roster.pasted import PAIRED, Line
+from namewright.roster.pasted import Line, are_paired
 from namewright.roster.photos import from_a_photo
 from namewright.roster.prose import Aside
 from namewright.roster.said_below import without_said_below
@@ -84,7 +84,7 @@ def through(steps: Sequence[Step], lines: list[Line]) -> tuple[list[Line], list[
     """Return what is left of the lines behind all steps, and what these took out, in their order."""
     asides: list[Aside] = []
     text = _whole(lines)
-    if any(PAIRED in line.notes for line in lines):
+    if are_paired(lines):
         return lines, asides
     for step in steps:
         if step.needs and not any(map(text.__contains__, step.needs)):

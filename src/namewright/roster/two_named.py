@@ -26,14 +26,14 @@ from namewright.roster.pasted import Line
 from namewright.roster.row_drafts import Draft
 from namewright.roster.rows import TWO_CHILDREN
 from namewright.roster.unfolding import Unfolded
-from namewright.roster.vocabulary import AND_WORDS, ANY_DAYS, MONTHS, TITLES, fold
+from namewright.roster.vocabulary import AND_WORDS, DATES, TITLES, fold
 
 _FEWEST = 3  # lines
 _TWO = 2  # people
 _LONGEST = 300  # characters of a line
 _OFTEN, _MOSTLY, _NEARLY_ALL = 0.25, 0.6, 0.8
 _WORD = pattern(r"(?<!\w)[^\W\d_](?:[^\W\d_]|[’'-](?=[^\W\d_]))*(?!\w)(?:(?<=\b[^\W\d_])\.)?")
-_NO_NAMES = GROWN_UPS | TITLES | ANY_DAYS | MONTHS | DAY_WORDS
+_NO_NAMES = GROWN_UPS | TITLES | DATES | DAY_WORDS
 _JOINING = PARTICLES - AND_WORDS
 _FIRST, _SECOND, _BOTH = "name,other", "other,name", "name,name"
 _GIVEN, _FAMILY = "given,family", "family,given"

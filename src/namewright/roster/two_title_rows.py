@@ -51,7 +51,7 @@ def titles_in_two_rows(upper: Sequence[str], lower: Sequence[str], *, known: boo
     if NAME_ROLES.isdisjoint(roles):
         return None
     said = [f"{label}: {cell}" if several and child_number(label)[0] else f"{cell} ({label})"
-            if label and _is_of_others(label) else cell for cell, label in zip(cells, labels, strict=True)]
+            if label and is_about_somebody_else(label) else cell for cell, label in zip(cells, labels, strict=True)]
     doubt = None if known else _doubt(cells, labels)
     if doubt:
         roles = [Role.FAMILY if role is Role.FULL else role for role in roles]
@@ -98,7 +98,7 @@ def _doubt(cells: Sequence[str], labels: Sequence[str]) -> tuple[int, int] | Non
     starts = [at for at, label in enumerate(labels) if label and label not in labels[:at]]
     people = [at for at in starts
               if names_both_parts(cells[at : at + _TWO]) and labels[at] in labels[at + 1 : at + _TWO]]
-    told = any(_is_of_others(labels[at]) or _is_of_a_child(labels[at]) for at in starts)
+    told = any(is_about_somebody_else(labels[at]) or _is_of_a_child(labels[at]) for at in starts)
     return (people[0], people[1]) if len(people) > 1 and not told else None
 
 
@@ -112,13 +112,10 @@ def _of_the_child(cells: Sequence[str], labels: Sequence[str]) -> list[str]:
     """Return the titles without those of names that are somebody else's."""
     childs = {label for label, cell in zip(labels, cells, strict=True)
               if _is_of_a_child(label) and header_role(cell) in NAME_ROLES}
-    return ["" if _is_of_others(label) or (childs and label not in childs and header_role(cell) in NAME_ROLES) else cell
+    return ["" if is_about_somebody_else(label) or (
+                childs and label not in childs and header_role(cell) in NAME_ROLES) else cell
             for cell, label in zip(cells, labels, strict=True)]
 
 
-def _is_of_others(label: str) -> bool:
-    return is_about_somebody_else(label)
-
-
 def _is_of_a_child(label: str) -> bool:
-    return not CHILD_WORDS.isdisjoint(fold(label).replace("/", " ").split()) and not _is_of_others(label)
+    return not CHILD_WORDS.isdisjoint(fold(label).replace("/", " ").split()) and not is_about_somebody_else(label)

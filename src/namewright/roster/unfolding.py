@@ -44,7 +44,7 @@ from namewright.roster.lone_rows import lone_rows
 from namewright.roster.marks import with_brackets, without_marks, without_months, without_pronouns, without_sexes
 from namewright.roster.month_rows import from_month_rows
 from namewright.roster.numbered import from_numbered
-from namewright.roster.pasted import PAIRED, Line, unwrapped
+from namewright.roster.pasted import PAIRED, Line, are_paired, unwrapped
 from namewright.roster.prose import Aside, with_sentences, without_sentences
 from namewright.roster.records import from_records
 from namewright.roster.reports import from_reports
@@ -135,7 +135,7 @@ def _without_asides(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
 
 def _put_in_lines(lines: list[Line], columns: str) -> list[Line]:
     """Put children one below another who stand behind dates and labels, in columns, forms, plans and calendars."""
-    paired = any(PAIRED in line.notes for line in lines)
+    paired = are_paired(lines)
     if paired and not columns:
         return lines
     found = [_unasked(line) for line in lines] if paired else from_stacked_columns(
@@ -220,7 +220,7 @@ _lay_out_lately = keeps_names(4)(lay_out)
 def _laid_out(found: Sequence[Line]) -> Table:
     """Lay lines out; what came of a list on a screen is kept, for mostly it is asked for again at once."""
     lines = tuple([line.text for line in found])
-    if any(PAIRED in line.notes for line in found):
+    if are_paired(found):
         rows = (Row(at, 1, tuple(split_cells(text, "\t") or (text,))) for at, text in enumerate(lines))
         return Table("\t", tuple(rows), None, (Role.FULL, Role.OTHER), doubt=(0, 1))
     return doubted(lay_out(lines) if len(lines) > _LINES_KEPT else _lay_out_lately(lines))

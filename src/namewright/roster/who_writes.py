@@ -199,7 +199,8 @@ def _is_sure(each: _Told, frames: Counter[str]) -> bool:
 
 def _children(lines: Sequence[Line], each: _Told) -> Iterator[Line]:
     line = lines[each.about.at]
-    said = f"{each.alone.text} · {_left_of(each.said)}".strip(" ·")
+    left = " ".join(each.said.left.split()).strip(" :–—-,")
+    said = f"{each.alone.text} · {left}".strip(" ·")
     runs = [run.name for run in each.said.runs]
     if len(runs) == 2 and _is_turned(each):
         runs = [" ".join(reversed(runs))]
@@ -213,13 +214,6 @@ def _is_turned(each: _Told) -> bool:
     between = each.said.text[each.said.runs[0].end : each.said.runs[1].start]
     family = not {*_words(one)}.isdisjoint(_words(each.alone.text)) or (is_given(two.split()[0]) and not is_given(one))
     return between.strip() == "," and family
-
-
-def _left_of(said: Phrase) -> str:
-    text = said.text
-    for run in reversed(said.runs):
-        text = f"{text[: run.start]} {text[run.end :]}"
-    return " ".join(text.split()).strip(" :–—-,")
 
 
 def _side_by_side(lines: Sequence[Line], each: _Told) -> Line:

@@ -27,7 +27,7 @@ from namewright.roster.prose import Aside
 from namewright.roster.rows import ONE_EACH
 from namewright.roster.shares import are_most, share
 from namewright.roster.unlike import is_closing
-from namewright.roster.vocabulary import AND, AND_WORDS, ANY_DAYS, MONTHS
+from namewright.roster.vocabulary import AND, AND_WORDS, DATES
 
 _QUOTES = pattern(r"(?:\s?>)+\s?", needs=">")
 PARTING = (",", ";", " / ", " • ")
@@ -47,7 +47,7 @@ _MOSTLY, _HALF, _THIRD = 0.8, 0.5, 0.34
 _SIGNS = frozenset("/&•·+")
 _NO_TEXT = '"@<>'
 _PAIR = 2  # lines
-_NO_NAMES = ANY_DAYS | MONTHS | CHILDREN | HEADING_WORDS | LEVELS | TODAY | {"jahr", "ano", "anno"}
+_NO_NAMES = DATES | CHILDREN | HEADING_WORDS | LEVELS | TODAY | {"jahr", "ano", "anno"}
 
 
 def from_wrapped(lines: list[Line]) -> tuple[list[Line], list[Aside]]:
@@ -108,9 +108,13 @@ def _is_closed(left: str, right: str) -> bool:
         return False
     label = _LABEL.match(opening) and not _is_of_a_sentence(left.split()[-1])
     sign = strip_numbering(right) != opening and not (opening[0] in _SIGNS and f" {opening[0]} " in left)
-    reason = heading_reason(right)
-    signed = (reason is not None and reason.key == "roster.adult") or is_closing(right)  # Teacher, room 2
-    return sign or signed or bool(label or _ENDED.search(left))
+    return sign or bool(label or _ENDED.search(left)) or _is_signed(right)
+
+
+def _is_signed(text: str) -> bool:
+    """Say whether a line ends a letter, or is an adult's: ``Teacher, room 2``."""
+    reason = heading_reason(text)
+    return (reason is not None and reason.key == "roster.adult") or is_closing(text)
 
 
 def is_full(left: str, right: str, width: int) -> bool:
